@@ -1,0 +1,101 @@
+/**
+ * The report of one pairing: one plain JSON object that page, print, drawing, API and command show and
+ * never recompute. Lengths in millimetres rounded to 0.01, angles in degrees rounded to 0.01.
+ */
+import type { BracketPoint } from "#lib/rig/frame.ts";
+
+/** The engine's version: raised whenever any number of any report can change. */
+export const ENGINE_VERSION = "1.0.0";
+
+export type Verdict = "fits" | "fouls" | "cannot tell";
+export type Outcome = Verdict | "not asked";
+
+export interface ReportPlate {
+  /** Face angle in the running hole. */
+  readonly pinDeg: number;
+  /** Plate against the keel line in that hole; plus = trimmed out (aft edge high). */
+  readonly attitudeDeg: number;
+  readonly aboveDatumMm: number;
+  readonly windowMm: readonly [low: number, high: number];
+  /** The plate in every pin hole, lowest hole first. */
+  readonly holes: readonly {
+    readonly pinDeg: number;
+    readonly attitudeDeg: number;
+    readonly aboveDatumMm: number;
+  }[];
+}
+
+export interface ReportClearance {
+  /** cheek-port, cheek-starboard, sole, bulkhead, side-port, side-starboard or obstacle:LABEL. */
+  readonly obstacle: string;
+  /** Least clearance over all poses; negative = they overlap and must be parted by that much. */
+  readonly mm: number;
+  readonly part: string;
+  readonly faceAngleDeg: number;
+  readonly steeringDeg: number;
+  /** Least clearance with the motor held straight ahead at every tilt. */
+  readonly straightMm: number;
+  /** The two nearest points at the tightest pose, in the bracket frame. */
+  readonly nearest: { readonly partMm: BracketPoint; readonly obstacleMm: BracketPoint };
+}
+
+/** Smallest dimensions that meet their limits with this motor; a key is absent where it cannot be told. */
+export interface ReportNeeds {
+  readonly seatMm?: number;
+  /** Seats that keep the plate in its window: saw anywhere between. */
+  readonly seatRangeMm?: readonly [number, number];
+  readonly notchDepthMm?: number;
+  readonly notchWidthMm?: number;
+  readonly wellDepthMm?: number;
+  readonly soleDropMm?: number;
+}
+
+export interface ReportLimit {
+  readonly value: number;
+  readonly unit: "mm" | "deg";
+  readonly source: string;
+  readonly status: "published" | "common practice" | "from memory" | "set by the owner";
+}
+
+export interface ReportCheck {
+  readonly id: string;
+  readonly question: string;
+  readonly outcome: Outcome;
+  /** Room to spare beyond the limit, positive is good. `marginDeg` for angles. */
+  readonly marginMm?: number;
+  readonly marginDeg?: number;
+  readonly expandedUncertaintyMm?: number;
+  readonly expandedUncertaintyDeg?: number;
+  readonly worstCaseMm?: number;
+  readonly worstCaseDeg?: number;
+  readonly have?: number;
+  readonly need?: number;
+  readonly limit?: ReportLimit;
+  /** One sentence in the trade's words. */
+  readonly says: string;
+  /** Keys of the numbers the check needs and nobody has taken. */
+  readonly missing?: readonly string[];
+  readonly measureNext?: string;
+}
+
+export interface ReportRemedy {
+  readonly change: string;
+  readonly from?: number | string | boolean;
+  readonly to: number | string | boolean;
+  readonly verdictAfter: Verdict;
+  readonly says: string;
+}
+
+export interface Report {
+  readonly engine: string;
+  readonly motor: string;
+  readonly stern: string;
+  readonly verdict: Verdict;
+  /** Id of the check that governs the verdict. */
+  readonly governs: string;
+  readonly plate?: ReportPlate;
+  readonly clearances: readonly ReportClearance[];
+  readonly needs: ReportNeeds;
+  readonly checks: readonly ReportCheck[];
+  readonly remedies: readonly ReportRemedy[];
+}
