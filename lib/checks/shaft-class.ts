@@ -1,0 +1,68 @@
+/**
+ * Shaft class. The class on the label stands for a nominal leg of 15, 20, 25 or 30 in; the seat should
+ * stand that high over the datum, give or take half an inch. It is the rough question a buyer can ask
+ * with nothing but the label. Where the leg itself was measured, the plate's height is the better answer
+ * and overrules this one; where it was not, a seat that is off by no more than half the step between
+ * classes cannot be told without it, since real legs differ from their class by as much. Margin: from the
+ * difference of seat and nominal to half an inch. Transom height is plumb, on the centreline (33 CFR
+ * 183.3); nominal lengths and the half inch are common practice, no source.
+ */
+import { type Check, type Edge, limitOf, type Study } from "#lib/checks/check.ts";
+import { inches } from "#lib/quantity/length.ts";
+import type { Rig } from "#lib/rig/mounting.ts";
+import { seatNow } from "#lib/rig/plate.ts";
+import { nominalShaft } from "#lib/standards/common-practice.ts";
+
+/** Half the step from one class to the next, mm: real legs differ from nominal by up to this (common practice, no source). */
+const HALF_STEP_MM = inches(2.5);
+
+/** Seat over the datum less the nominal leg, mm; undefined where one is unknown. */
+function excess({ motor, stern }: Rig): number | undefined {
+  const seat = seatNow(stern);
+  if (motor.shaftClass === undefined || seat === undefined) return undefined;
+  return seat - nominalShaft[motor.shaftClass].value;
+}
+
+/** The label alone cannot settle it: off by more than the limit, by less than legs of one class differ, and the leg was not measured. */
+function legDecides(rig: Rig): boolean {
+  const off = Math.abs(excess(rig) ?? 0);
+  const unmeasured = rig.motor.shaftLengthMm === undefined;
+  return unmeasured && off > limitOf(rig, "shaftClassMm").value && off <= HALF_STEP_MM;
+}
+
+export const shaftClass: Check = {
+  id: "shaft-class",
+  question: "Is this the shaft class for a transom of this height?",
+  why: "A short shaft on a long-shaft transom never reaches clean water; a long one on a short transom drags.",
+  leavesOut:
+    "How far the real leg differs from its class: measure it, and the plate's height answers better.",
+  unit: "mm",
+  limits: ["shaftClassMm"],
+  overruledBy: {
+    check: "plate-height",
+    says: "The label's class would not match this seat, but the leg itself was measured and the plate's height answers better.",
+  },
+  asked: () => true,
+  needs: (rig) => [
+    "shaftClass",
+    rig.stern.transomTopMm === undefined || rig.stern.seatMm !== undefined ? "seatMm" : "transomTopMm",
+    ...(legDecides(rig) ? (["shaftLengthMm"] as const) : []),
+  ],
+  edges: ({ mounting: { rig }, limit, write }: Study): Edge[] => {
+    const off = excess(rig);
+    if (off === undefined || legDecides(rig)) return [];
+    const most = limit("shaftClassMm");
+    const klass = rig.motor.shaftClass!;
+    const nominal = nominalShaft[klass].value;
+    const seat = nominal + off;
+    const says = `the seat stands ${write(seat)} over the datum and a ${klass} shaft is nominally ${write(nominal)}; within ${write(most.value)} of it is wanted`;
+    return [1, -1].map((sign) => ({
+      room: most.value - sign * off,
+      held: (other: Rig) => most.value - sign * excess(other)!,
+      have: seat,
+      need: nominal,
+      limit: most,
+      says,
+    }));
+  },
+};

@@ -1,0 +1,133 @@
+/**
+ * The smallest dimensions that meet their limits with this motor, whatever the stern has now. Where a
+ * seat is cut they are asked of that seat; where nothing is cut yet, of the seat that would put the
+ * plate in the middle of its window: then they are the answer to "what must I cut".
+ */
+import { known, limitOf } from "#lib/checks/check.ts";
+import { handleSweep } from "#lib/checks/screw-handles.ts";
+import type { ReportNeeds } from "#lib/fit/report.ts";
+import type { Obstacle } from "#lib/geometry/mechanism.ts";
+import { leastSlide } from "#lib/geometry/slide.ts";
+import { cos } from "#lib/quantity/angle.ts";
+import type { Mounting, Rig } from "#lib/rig/mounting.ts";
+import { bulkhead, cheek, isUncut, sole } from "#lib/rig/obstacles.ts";
+import { runningHole, seatForPlate } from "#lib/rig/plate.ts";
+
+/** No notch, well or drop is sought beyond this, mm. */
+const REACH_MM = 3000;
+
+/** Seats that put the plate at the high and the low end of its window, and midway between. */
+export function seatNeed({ motor, stern }: Rig): { low: number; middle: number; high: number } | undefined {
+  const leg = known(
+    motor,
+    "shaftLengthMm",
+    "measuredAtDeg",
+    "tiltAxisForwardMm",
+    "tiltAxisAboveMm",
+    "steerAxisAftMm",
+  );
+  if (!leg || !motor.pinAnglesDeg || stern.rakeDeg === undefined) return undefined;
+  const rig = { motor, stern };
+  const pin = runningHole(motor.pinAnglesDeg, stern.rakeDeg);
+  const seatAt = (plateMm: number) => seatForPlate(leg, stern.rakeDeg!, pin, plateMm);
+  const [low, high] = [seatAt(limitOf(rig, "plateLowMm").value), seatAt(limitOf(rig, "plateHighMm").value)];
+  return { low, high, middle: (low + high) / 2 };
+}
+
+/** The seat the needs are asked of: the one that is cut, else the one to be cut. */
+const seatAsked = (rig: Rig, middle: number | undefined): number | undefined =>
+  isUncut(rig.stern) ? middle : (rig.stern.seatMm ?? middle);
+
+/** Every part known: only then is a need more than a guess. */
+const complete = (mounting: Mounting): boolean => mounting.missing.length === 0 && mounting.parts.length > 0;
+
+function slid(
+  mounting: Mounting,
+  obstacleAt: (position: number) => Obstacle,
+  limitMm: number,
+  from = 0,
+): number | undefined {
+  if (!mounting.mechanism || !complete(mounting)) return undefined;
+  return leastSlide(mounting.mechanism, mounting.parts, obstacleAt, limitMm, { from, to: REACH_MM }).position;
+}
+
+/** Narrowest notch that leaves the moving motor its room each side and takes the bracket; the cheeks are as deep as the notch. */
+export function notchWidthNeed(mounting: Mounting, seatMm: number): number | undefined {
+  const { rig } = mounting;
+  const transom = known(rig.stern, "transomThicknessMm", "rakeDeg", "transomTopMm");
+  if (!transom) return undefined;
+  const room = limitOf(rig, "steeringRoomMm").value;
+  const half = (side: "port" | "starboard") =>
+    slid(mounting, (position) => cheek(side, position, transom, seatMm), room);
+  const [port, starboard] = [half("port"), half("starboard")];
+  if (port === undefined || starboard === undefined) return undefined;
+  const bracket = (rig.motor.bracketWidthMm ?? 0) + 2 * limitOf(rig, "bracketMm").value;
+  return Math.max(2 * Math.max(port, starboard), bracket + 2 * (rig.stern.notchCornerRadiusMm ?? 0));
+}
+
+/** Least drop from the seat to the sole: the trade's least, the clamps, the handles, and the moving motor. */
+export function soleDropNeed(mounting: Mounting): number | undefined {
+  const { rig } = mounting;
+  const { transomThicknessMm, soleAngleDeg = 90 } = rig.stern;
+  if (transomThicknessMm === undefined) return undefined;
+  const hands = known(rig.motor, "screwDropMm", "handleSwingMm", "clampDepthMm");
+  const least = limitOf(rig, "soleDropMm").value;
+  const tilt = slid(
+    mounting,
+    (soleDropMm) => sole({ transomThicknessMm, soleAngleDeg, soleDropMm }),
+    limitOf(rig, "soleRoomMm").value,
+  );
+  if (!hands || tilt === undefined) return undefined;
+  return Math.max(
+    least,
+    handleSweep(rig) + limitOf(rig, "screwHandlesMm").value,
+    hands.clampDepthMm + limitOf(rig, "clampRoomMm").value,
+    tilt,
+  );
+}
+
+/**
+ * Shortest well fore and aft. Where none is built its sole is taken to lie at the needed drop, square to
+ * the transom, and its front to rise to the level of the uncut top.
+ */
+export function wellDepthNeed(
+  mounting: Mounting,
+  seatMm: number,
+  soleDropMm: number | undefined,
+): number | undefined {
+  const { rig } = mounting;
+  const drop = rig.stern.soleDropMm ?? soleDropMm;
+  const transom = known(rig.stern, "transomThicknessMm", "rakeDeg", "transomTopMm");
+  if (!transom || drop === undefined) return undefined;
+  const front = rig.stern.wellFrontHeightMm ?? drop + (transom.transomTopMm - seatMm) / cos(transom.rakeDeg);
+  const well = {
+    ...transom,
+    soleDropMm: drop,
+    soleAngleDeg: rig.stern.soleAngleDeg ?? 90,
+    wellFrontHeightMm: Math.max(0, front),
+  };
+  const tilt = slid(
+    mounting,
+    (wellDepthMm) => bulkhead({ ...well, wellDepthMm }),
+    limitOf(rig, "bulkheadRoomMm").value,
+  );
+  return tilt === undefined ? undefined : Math.max(tilt, limitOf(rig, "wellDepthMm").value);
+}
+
+/** All the needs that can be told. */
+export function needsOf(mounting: Mounting): ReportNeeds {
+  const { rig } = mounting;
+  const seats = seatNeed(rig);
+  const seat = seatAsked(rig, seats?.middle);
+  const top = rig.stern.transomTopMm;
+  const soleDropMm = soleDropNeed(mounting);
+  return {
+    ...(seats && { seatMm: seats.middle, seatRangeMm: [seats.low, seats.high] as const }),
+    ...(seats && top !== undefined && { notchDepthMm: top - seats.middle }),
+    ...(seat !== undefined && {
+      notchWidthMm: notchWidthNeed(mounting, seat),
+      wellDepthMm: wellDepthNeed(mounting, seat, soleDropMm),
+    }),
+    soleDropMm,
+  };
+}

@@ -1,0 +1,161 @@
+/**
+ * What a stern puts in a motor's way, as solids in the bracket frame. Cheeks reach outward and downward,
+ * sole and sides forward, the bulkhead forward of its aft face, all without end; none reaches aft of the
+ * transom.
+ */
+import type { Obstacle } from "#lib/geometry/mechanism.ts";
+import { box, hexahedron } from "#lib/geometry/solid.ts";
+import { cos, sin, tan } from "#lib/quantity/angle.ts";
+import type { BracketPoint } from "#lib/rig/frame.ts";
+import { seatNow } from "#lib/rig/plate.ts";
+import type { SternKey, SternValues } from "#lib/rig/stern.ts";
+
+/** "Without end": far beyond anything a motor reaches, mm. */
+const FAR = 20_000;
+
+/** Keys any of which says that there is a motor well. */
+export const WELL_KEYS = [
+  "soleDropMm",
+  "soleAngleDeg",
+  "wellDepthMm",
+  "wellFrontHeightMm",
+  "wellWidthAftMm",
+  "wellWidthFrontMm",
+  "sideFlareDeg",
+] as const satisfies readonly SternKey[];
+
+/** What each obstacle needs to be known. */
+export const OBSTACLE_KEYS = {
+  cheek: ["notchWidthMm", "transomThicknessMm", "transomTopMm", "seatMm", "rakeDeg"],
+  sole: ["soleDropMm", "soleAngleDeg", "transomThicknessMm"],
+  bulkhead: ["soleDropMm", "soleAngleDeg", "transomThicknessMm", "wellDepthMm", "wellFrontHeightMm"],
+  side: [
+    "soleDropMm",
+    "soleAngleDeg",
+    "transomThicknessMm",
+    "wellDepthMm",
+    "wellWidthAftMm",
+    "wellWidthFrontMm",
+    "sideFlareDeg",
+  ],
+} as const satisfies Record<string, readonly SternKey[]>;
+
+export type Side = "port" | "starboard";
+type With<K extends SternKey> = SternValues & Required<Pick<SternValues, K>>;
+
+export const hasWell = (stern: SternValues): boolean => WELL_KEYS.some((key) => stern[key] !== undefined);
+/** Nothing is cut: the transom is a straight top. */
+export const isUncut = (stern: SternValues): boolean =>
+  stern.seatMm === undefined && stern.notchWidthMm === undefined;
+
+const knows = <K extends SternKey>(stern: SternValues, keys: readonly K[]): stern is With<K> =>
+  keys.every((key) => stern[key] !== undefined);
+
+/** One cheek of a notch: the transom beside it, from `halfWidthMm` outward and from the uncut top down. */
+export function cheek(
+  side: Side,
+  halfWidthMm: number,
+  stern: With<"transomThicknessMm" | "rakeDeg" | "transomTopMm">,
+  seatMm: number,
+): Obstacle {
+  const outward = side === "port" ? 1 : -1;
+  const top = (stern.transomTopMm - seatMm) / cos(stern.rakeDeg);
+  return {
+    id: `cheek-${side}`,
+    solid: box([0, outward * halfWidthMm, -FAR], [stern.transomThicknessMm, outward * FAR, top]),
+  };
+}
+
+/** A point of the well: `along` the sole from the inside face of the transom, `y` to port, `above` the sole and square to it. */
+export function inWell(
+  stern: With<"transomThicknessMm" | "soleAngleDeg" | "soleDropMm">,
+  along: number,
+  y: number,
+  above: number,
+): BracketPoint {
+  const { soleAngleDeg: a } = stern;
+  return [
+    stern.transomThicknessMm + along * sin(a) - above * cos(a),
+    y,
+    -stern.soleDropMm + along * cos(a) + above * sin(a),
+  ];
+}
+
+/** The well sole: everything forward of the inside face and under the sole's plane. */
+export function sole(stern: With<(typeof OBSTACLE_KEYS.sole)[number]>): Obstacle {
+  const aft = inWell(stern, 0, 0, 0);
+  const fore = inWell(stern, FAR, 0, 0);
+  const corners: BracketPoint[] = [];
+  for (const topOfSole of [false, true]) {
+    for (const y of [-FAR, FAR]) {
+      for (const [f, , v] of [aft, fore]) corners.push([f, y, topOfSole ? v : v - FAR]);
+    }
+  }
+  return { id: "sole", solid: hexahedron(corners) };
+}
+
+/** The front bulkhead: everything forward of its aft face (square to the sole, `wellDepthMm` along it) up to its top. */
+export function bulkhead(stern: With<(typeof OBSTACLE_KEYS.bulkhead)[number]>): Obstacle {
+  const corners: BracketPoint[] = [];
+  for (const above of [-FAR, stern.wellFrontHeightMm]) {
+    for (const y of [-FAR, FAR]) {
+      for (const along of [stern.wellDepthMm, FAR]) corners.push(inWell(stern, along, y, above));
+    }
+  }
+  return { id: "bulkhead", solid: hexahedron(corners) };
+}
+
+/**
+ * One side of the well: everything forward of the inside face and outboard of the plane through the
+ * side's line on the sole, leaning outward by the flare as seen from aft, up to its top where one is
+ * given. `moreMm` shifts it outward.
+ */
+export function wellSide(side: Side, stern: With<(typeof OBSTACLE_KEYS.side)[number]>, moreMm = 0): Obstacle {
+  const outward = side === "port" ? 1 : -1;
+  const taper = (stern.wellWidthFrontMm - stern.wellWidthAftMm) / 2 / stern.wellDepthMm;
+  const flare = tan(stern.sideFlareDeg);
+  const [t, a] = [stern.transomThicknessMm, stern.soleAngleDeg];
+  const planeAt = ([f, , v]: BracketPoint) => {
+    const along = (f - t) * sin(a) + (v + stern.soleDropMm) * cos(a);
+    const above = -(f - t) * cos(a) + (v + stern.soleDropMm) * sin(a);
+    return stern.wellWidthAftMm / 2 + moreMm + taper * along + flare * above;
+  };
+  const top = stern.wellSideHeightMm ?? FAR;
+  // The top is a plane square to the side's own height; on the inside face it stands top / sin a up.
+  const upAt = (f: number) => -stern.soleDropMm + (top + (f - t) * cos(a)) / sin(a);
+  const corners: BracketPoint[] = [];
+  for (const upper of [false, true]) {
+    for (const outer of [false, true]) {
+      for (const f of [t, t + FAR]) {
+        const point: BracketPoint = [f, 0, upper ? upAt(f) : -FAR];
+        corners.push([f, outward * (outer ? planeAt(point) + FAR : planeAt(point)), point[2]]);
+      }
+    }
+  }
+  return { id: `side-${side}`, solid: hexahedron(corners) };
+}
+
+/**
+ * Every obstacle of a stern that is fully known. An uncut transom has a straight top: the motor's bracket
+ * covers its middle, so only the top beside the bracket, `bracketWidthMm` wide, can be struck.
+ */
+export function obstaclesOf(stern: SternValues, bracketWidthMm?: number): Obstacle[] {
+  const found: Obstacle[] = [];
+  const seat = seatNow(stern);
+  const notch = isUncut(stern) ? bracketWidthMm : stern.notchWidthMm;
+  const sides: readonly Side[] = ["port", "starboard"];
+  if (
+    notch !== undefined &&
+    seat !== undefined &&
+    knows(stern, ["transomThicknessMm", "rakeDeg", "transomTopMm"])
+  ) {
+    for (const side of sides) found.push(cheek(side, notch / 2, stern, seat));
+  }
+  if (knows(stern, OBSTACLE_KEYS.sole)) found.push(sole(stern));
+  if (knows(stern, OBSTACLE_KEYS.bulkhead)) found.push(bulkhead(stern));
+  if (knows(stern, OBSTACLE_KEYS.side)) for (const side of sides) found.push(wellSide(side, stern));
+  for (const { label, fromMm, toMm } of stern.obstacles ?? []) {
+    found.push({ id: `obstacle:${label}`, solid: box(fromMm, toMm) });
+  }
+  return found;
+}
