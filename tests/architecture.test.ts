@@ -72,7 +72,7 @@ describe("the rooms of lib", () => {
       importsOf(path)
         .filter(
           (name) =>
-            (name.startsWith("#") && !/\.(tsx?|json)$/.test(name)) ||
+            (name.startsWith("#") && !/\.(tsx?|json|css)$/.test(name)) ||
             (path.startsWith("lib") && name.startsWith("../")),
         )
         .map((name) => `${path} imports ${name}`),

@@ -13,6 +13,31 @@ export const standardUncertainty = (halfWidth: number): number => halfWidth / Ma
 /** Independent contributions combined: the root of the sum of squares (JCGM 100:2008, 5.1.2). */
 export const combined = (contributions: readonly number[]): number => Math.hypot(...contributions);
 
+/** An estimate that goes into a model: its value and standard uncertainty. */
+export interface Estimate {
+  readonly value: number;
+  readonly u: number;
+}
+
+/**
+ * Standard uncertainty of `model(values)` for independent inputs: the law of propagation (JCGM 100:2008,
+ * 5.1.2) with sensitivities by central differences over a thousandth of each u.
+ */
+export function propagated(
+  model: (values: readonly number[]) => number,
+  inputs: readonly Estimate[],
+): number {
+  const values = inputs.map(({ value }) => value);
+  return combined(
+    inputs.map(({ value, u }, i) => {
+      const step = u / 1000;
+      return u === 0
+        ? 0
+        : ((model(values.with(i, value + step)) - model(values.with(i, value - step))) / (2 * step)) * u;
+    }),
+  );
+}
+
 /** A tape as the law classes it: greatest error a + b L mm, L in metres rounded up, + c where an end is a hook or a butt. */
 export interface TapeClass {
   readonly a: number;
@@ -68,7 +93,7 @@ export function defaultHalfWidth(value: number, unit: Unit, how: How, tape: Tape
   }
 }
 
-/** The normal law's share below z. Abramowitz & Stegun 7.1.26 is not exact enough here; this is a continued-fraction/series pair good to 1e-14. */
+/** The normal law's share below z: a power series near 0, a continued fraction in the tail; absolute error under 1e-13. */
 export function normalShareBelow(z: number): number {
   if (z === Number.POSITIVE_INFINITY) return 1;
   if (z === Number.NEGATIVE_INFINITY) return 0;
