@@ -1,11 +1,15 @@
-import type { Mechanism, Obstacle, Part, Pose } from "#lib/geometry/mechanism.ts";
+/** Certified least clearances; see search.ts for the method and its derivation. */
+import type { Mechanism, Obstacle, Part, Pose, Range } from "#lib/geometry/mechanism.ts";
+import { type Fixed, fixed, type Mover, mover, turn } from "#lib/geometry/motion.ts";
+import * as searching from "#lib/geometry/search.ts";
+import { nearestPoints, separate, separation } from "#lib/geometry/separation.ts";
 import type { Triple } from "#lib/geometry/solid.ts";
 
 /** The least clearance of an obstacle, and where it happens. */
 export interface Clearance {
   /** Signed distance at `pose`: apart, the distance; overlapping, minus the least shift that parts them. Millimetres. */
   readonly mm: number;
-  /** Certified: over all poses asked for the clearance is nowhere less than this. */
+  /** Certified: over all poses asked for, the clearance is nowhere less than this. */
   readonly lowerMm: number;
   readonly partId: string;
   readonly pose: Pose;
@@ -31,25 +35,109 @@ export interface ClearanceOptions {
   readonly stopBelow?: number;
 }
 
+const DEGREES = 180 / Math.PI;
+
+/**
+ * Least clearance of the obstacle from all the parts over all their poses. `mm` is met at `pose`, and the
+ * true least lies between `lowerMm` and `mm`; the two differ by no more than `within` (`withinOverlap` when
+ * `mm` is negative), unless the search was stopped by one of the options or gave up after 200,000 cells:
+ * `lowerMm` is honest in every case. Throws a RangeError when there is no part or a range runs backwards.
+ */
 export function leastClearance(
-  _mechanism: Mechanism,
-  _parts: readonly Part[],
-  _obstacle: Obstacle,
-  _options: ClearanceOptions = {},
+  mechanism: Mechanism,
+  parts: readonly Part[],
+  obstacle: Obstacle,
+  options: ClearanceOptions = {},
 ): Clearance {
-  throw new Error("to come");
+  if (parts.length === 0) throw new RangeError("A clearance needs at least one part.");
+  for (const part of parts) checkRanges(part);
+  const movers = parts.map((part) => mover(mechanism, part));
+  const still = fixed(mechanism, obstacle);
+  const within = options.within ?? 0.1;
+  const goal = {
+    within,
+    withinOverlap: Math.max(options.withinOverlap ?? 1, within),
+    stopAbove: options.stopAbove ?? Number.POSITIVE_INFINITY,
+    stopBelow: options.stopBelow ?? Number.NEGATIVE_INFINITY,
+  };
+  searching.search(movers, still, goal, options.straight ?? false);
+  const { outcome } = searching;
+  const nearest = movers[outcome[searching.PART]!]!;
+  const [p, s] = [outcome[searching.AT_P]!, outcome[searching.AT_S]!];
+  const lowerMm = outcome[searching.CERTIFIED]!;
+  const nodes = outcome[searching.NODES]!;
+  separate(nearest, still, p, s, outcome[4]!, outcome[5]!, outcome[6]!);
+  return { ...described(mechanism, nearest, still, p, s), lowerMm, nodes };
 }
 
-export function clearanceAt(_mechanism: Mechanism, _part: Part, _obstacle: Obstacle, _pose: Pose): Clearance {
-  throw new Error("to come");
+/** Clearance of one part from the obstacle in one pose, exact to a millionth of a millimetre. */
+export function clearanceAt(mechanism: Mechanism, part: Part, obstacle: Obstacle, pose: Pose): Clearance {
+  const moving = mover(mechanism, part);
+  const still = fixed(mechanism, obstacle);
+  const [p, s] = radians(part, pose);
+  separate(moving, still, p, s, 0, 1, 0);
+  return described(mechanism, moving, still, p, s);
 }
 
+/**
+ * Gap along a held direction (bracket frame, any length but 0; taken as a unit vector) in one pose: the
+ * part's least height along it minus the obstacle's greatest. Along the direction of a clearance this is
+ * that clearance, and its change with a dimension is the clearance's change.
+ */
 export function gapAlong(
-  _mechanism: Mechanism,
-  _part: Part,
-  _obstacle: Obstacle,
-  _pose: Pose,
-  _direction: Triple,
+  mechanism: Mechanism,
+  part: Part,
+  obstacle: Obstacle,
+  pose: Pose,
+  direction: Triple,
 ): number {
-  throw new Error("to come");
+  const moving = mover(mechanism, part);
+  const still = fixed(mechanism, obstacle);
+  const [p, s] = radians(part, pose);
+  const points = new Float64Array(24);
+  turn(moving.corners, moving.aft, Math.cos(p), Math.sin(p), Math.cos(s), Math.sin(s), points);
+  const [f, y, v] = direction;
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (let k = 0; k < 24; k += 3) {
+    low = Math.min(low, f * points[k]! + y * points[k + 1]! + v * points[k + 2]!);
+    high = Math.max(high, f * still.corners[k]! + y * still.corners[k + 1]! + v * still.corners[k + 2]!);
+  }
+  return (low - high) / Math.hypot(f, y, v);
+}
+
+/** Face angle and steering in radians; a tilting part stays straight. */
+function radians(part: Part, pose: Pose): [number, number] {
+  return [pose.faceAngleDeg / DEGREES, part.moves === "steered" ? pose.steeringDeg / DEGREES : 0];
+}
+
+/** The last separation as a clearance, back from the tilt axis to the saddle corner. */
+function described(mechanism: Mechanism, moving: Mover, still: Fixed, p: number, s: number): Clearance {
+  const mm = separation[3]!;
+  const direction: Triple = [separation[0]!, separation[1]!, separation[2]!];
+  const points = nearestPoints(still);
+  const fromSaddle = (k: number): Triple => [
+    points[k]! + mechanism.tiltAxisForwardMm,
+    points[k + 1]!,
+    points[k + 2]! + mechanism.tiltAxisAboveMm,
+  ];
+  return {
+    mm,
+    lowerMm: mm,
+    partId: moving.part.id,
+    pose: { faceAngleDeg: p * DEGREES, steeringDeg: s * DEGREES },
+    direction,
+    partPoint: fromSaddle(0),
+    obstaclePoint: fromSaddle(3),
+    nodes: 1,
+  };
+}
+
+function checkRanges(part: Part): void {
+  const whole = (range: Range) => Number.isFinite(range.from) && Number.isFinite(range.to);
+  for (const range of [part.faceAngles, part.steeringAngles]) {
+    if (!whole(range) || range.from > range.to) {
+      throw new RangeError(`The poses of "${part.id}" run from ${range.from} to ${range.to} degrees.`);
+    }
+  }
 }

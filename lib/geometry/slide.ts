@@ -1,5 +1,13 @@
-import type { Clearance, ClearanceOptions } from "#lib/geometry/clearance.ts";
-import type { Mechanism, Obstacle, Part, Range } from "#lib/geometry/mechanism.ts";
+/**
+ * Where an obstacle has to stand to keep its distance: the least notch, well or sole that will do.
+ *
+ * Moving an obstacle by d changes no clearance by more than d. So an obstacle that falls short of its
+ * limit by e can be moved by e and still stand short of, or just at, the place sought: sliding by the
+ * shortfall never passes it. Where the clearance grows as fast as the obstacle moves this arrives at
+ * once; where it creeps (the obstacle leaves sideways, or another edge governs) the rest is bisected.
+ */
+import { type Clearance, type ClearanceOptions, leastClearance } from "#lib/geometry/clearance.ts";
+import type { Mechanism, Obstacle, Part } from "#lib/geometry/mechanism.ts";
 
 /** Where an obstacle has to stand. */
 export interface Slide {
@@ -7,17 +15,87 @@ export interface Slide {
   readonly position: number | undefined;
   /** Clearance at that position (at the end of the range when there is none). */
   readonly clearance: Clearance;
-  /** The need jumps near here: a small change of the limit moves it by much. */
+  /** The need jumps near here: a change of the limit by 1 mm moves it by more than 10 mm. */
   readonly jumps: boolean;
 }
 
+/** The places tried, from the closest to the farthest, in whatever unit of length `obstacleAt` takes. */
+export interface Travel {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The clearance at the place returned lies between the limit and this much above it, mm, unless the need jumps or the range begins there. */
+const SPARE = 0.08;
+/** Width of each certificate, mm: what is left of the 0.1 mm. */
+const WITHIN = 0.03;
+/** Slides before bisecting. */
+const SLIDES = 12;
+/** Bisection ends at this width of position. */
+const CLOSE = 0.01;
+/** The need jumps where a limit changed by the first, mm, moves it by more than the second. */
+const LIMIT_CHANGE = 1;
+const POSITION_CHANGE = 10;
+
+/**
+ * Least position in the range at which the clearance certainly keeps the limit, to 0.1 mm on the
+ * clearance, on the safe side. `obstacleAt(position)` must move the obstacle away from the parts as the
+ * position grows, by at most the change of position. Options as for `leastClearance`; the widths of the
+ * certificate are chosen here.
+ */
 export function leastSlide(
-  _mechanism: Mechanism,
-  _parts: readonly Part[],
-  _obstacleAt: (position: number) => Obstacle,
-  _limitMm: number,
-  _range: Range,
-  _options: ClearanceOptions = {},
+  mechanism: Mechanism,
+  parts: readonly Part[],
+  obstacleAt: (position: number) => Obstacle,
+  limitMm: number,
+  range: Travel,
+  options: Pick<ClearanceOptions, "straight"> = {},
 ): Slide {
-  throw new Error("to come");
+  const at = (position: number): Clearance =>
+    leastClearance(mechanism, parts, obstacleAt(position), {
+      ...options,
+      within: WITHIN,
+      // Far from the limit a rough figure slides as well.
+      withinOverlap: limitMm > 1 ? 1 : WITHIN,
+    });
+  const farthest = at(range.to);
+  if (farthest.lowerMm < limitMm) return { position: undefined, clearance: farthest, jumps: false };
+  const found = bisect(at, limitMm, slide(at, limitMm, range), { position: range.to, clearance: farthest });
+  const shifted = (by: number): number => Math.min(range.to, Math.max(range.from, found.position + by));
+  const before = shifted(-POSITION_CHANGE);
+  const after = shifted(POSITION_CHANGE);
+  const jumps =
+    (before === found.position - POSITION_CHANGE && at(before).mm >= limitMm - LIMIT_CHANGE) ||
+    (after === found.position + POSITION_CHANGE && at(after).mm < limitMm + LIMIT_CHANGE);
+  return { ...found, jumps };
+}
+
+interface Stand {
+  readonly position: number;
+  readonly clearance: Clearance;
+}
+
+/** Slides by the shortfall; ends where the limit is kept, or short of it when it creeps. */
+function slide(at: (position: number) => Clearance, limitMm: number, range: Travel): Stand {
+  let position = range.from;
+  let clearance = at(position);
+  for (let step = 0; step < SLIDES && clearance.lowerMm < limitMm; step++) {
+    position = Math.min(range.to, position + (limitMm + SPARE - clearance.mm));
+    clearance = at(position);
+  }
+  return { position, clearance };
+}
+
+/** Halves the way between a place that may fall short and one that keeps the limit until the clearance or the place is close enough. */
+function bisect(at: (position: number) => Clearance, limitMm: number, short: Stand, kept: Stand): Stand {
+  if (short.clearance.lowerMm >= limitMm) return short;
+  let low = short.position;
+  let best = kept;
+  while (best.position - low > CLOSE && best.clearance.mm > limitMm + SPARE) {
+    const position = (low + best.position) / 2;
+    const clearance = at(position);
+    if (clearance.lowerMm >= limitMm) best = { position, clearance };
+    else low = position;
+  }
+  return best;
 }
