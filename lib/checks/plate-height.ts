@@ -27,8 +27,9 @@ export function plateAboveDatum({ motor, stern }: Rig, hole: number): number | u
 }
 
 /** The number of the running hole, counted from the lowest; undefined where angles or rake are missing. */
-export function runningHoleNumber({ motor, stern }: Rig): number | undefined {
+export function runningHoleNumber({ motor, stern, handling }: Rig): number | undefined {
   if (!motor.pinAnglesDeg || stern.rakeDeg === undefined) return undefined;
+  if (handling?.hole !== undefined) return handling.hole;
   return motor.pinAnglesDeg.indexOf(runningHole(motor.pinAnglesDeg, stern.rakeDeg));
 }
 

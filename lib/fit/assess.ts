@@ -12,12 +12,13 @@ import {
   type ReportCheck,
   type ReportClearance,
   type ReportPlate,
+  type Verdict,
 } from "#lib/fit/report.ts";
 import { type Assessed, assessEdge, byGravity } from "#lib/fit/verdict.ts";
-import { COVERAGE_FACTOR } from "#lib/quantity/uncertainty.ts";
+import { COVERAGE_FACTOR, type Tape } from "#lib/quantity/uncertainty.ts";
 import { inDegrees, type LengthSystem, lengthWriter } from "#lib/quantity/words.ts";
 import type { Motor } from "#lib/rig/motor.ts";
-import { type Mounting, mount, type Rig, type RigKey } from "#lib/rig/mounting.ts";
+import { type Handling, type Mounting, mount, type Rig, type RigKey } from "#lib/rig/mounting.ts";
 import { seatNow } from "#lib/rig/plate.ts";
 import { fieldOf, motorValues, sternValues, type Taken, takenOf } from "#lib/rig/record.ts";
 import type { Stern } from "#lib/rig/stern.ts";
@@ -40,20 +41,30 @@ export interface Assessment {
   readonly taken: (key: RigKey) => Taken | undefined;
 }
 
-/** Hangs the motor on the stern and asks every question. `limits` overrules the stern's own limits. */
-export function examine(
-  motor: Motor,
-  stern: Stern,
-  limits: Readonly<Record<string, number>> = {},
-  lengths: LengthSystem = "mm",
-): Assessment {
+/** How a pairing is to be looked at. */
+export interface Options {
+  /** Limits that overrule the stern's own. */
+  readonly limits?: Readonly<Record<string, number>>;
+  /** The system lengths are written in. */
+  readonly lengths?: LengthSystem;
+  readonly handling?: Handling;
+  readonly tape?: Tape;
+}
+
+/** Hangs the motor on the stern and asks every question. */
+export function examine(motor: Motor, stern: Stern, options: Options = {}): Assessment {
   const rig: Rig = {
     motor: motorValues(motor),
-    stern: { ...sternValues(stern), limits: { ...stern.limits, ...limits } },
+    stern: { ...sternValues(stern), limits: { ...stern.limits, ...options.limits } },
+    ...(options.handling && { handling: options.handling }),
   };
   const mounting = mount(rig);
-  const taken = takenOf(motor, stern);
-  const study: Study = { mounting, limit: (key) => limitOf(rig, key), write: lengthWriter(lengths) };
+  const taken = takenOf(motor, stern, options.tape);
+  const study: Study = {
+    mounting,
+    limit: (key) => limitOf(rig, key),
+    write: lengthWriter(options.lengths ?? "mm"),
+  };
   const first = checks.map((check) => answer(check, study, taken));
   const answers = first.map((one) => overruled(one, first));
   const asked = answers.filter(({ outcome }) => outcome !== "not asked");
@@ -120,16 +131,16 @@ export function assess(
   motor: Motor,
   stern: Stern,
   limits: Readonly<Record<string, number>> = {},
-  lengths: LengthSystem = "mm",
+  options: Omit<Options, "limits"> = {},
 ): Report {
-  const assessment = examine(motor, stern, limits, lengths);
+  const asked = { ...options, limits };
+  const assessment = examine(motor, stern, asked);
   const { mounting, answers, governing } = assessment;
-  const outcome = governing.outcome === "not asked" ? "cannot tell" : governing.outcome;
   return rounded({
     engine: ENGINE_VERSION,
     motor: motor.id,
     stern: stern.id,
-    verdict: outcome,
+    verdict: verdictOfAnswer(governing),
     governs: governing.check.id,
     plate: plateOf(mounting.rig),
     clearances: clearancesOf(mounting, answers),
@@ -138,6 +149,10 @@ export function assess(
     remedies: [],
   });
 }
+
+/** The verdict a governing answer stands for. */
+export const verdictOfAnswer = ({ outcome }: Answer): Verdict =>
+  outcome === "not asked" ? "cannot tell" : outcome;
 
 function plateOf(rig: Rig): ReportPlate | undefined {
   const hole = runningHoleNumber(rig);

@@ -10,7 +10,7 @@ import type { Obstacle } from "#lib/geometry/mechanism.ts";
 import { leastSlide } from "#lib/geometry/slide.ts";
 import { cos } from "#lib/quantity/angle.ts";
 import type { Mounting, Rig } from "#lib/rig/mounting.ts";
-import { bulkhead, cheek, isUncut, sole } from "#lib/rig/obstacles.ts";
+import { bulkhead, cheek, isUncut, OBSTACLE_KEYS, sole, wellSide } from "#lib/rig/obstacles.ts";
 import { runningHole, seatForPlate } from "#lib/rig/plate.ts";
 
 /** No notch, well or drop is sought beyond this, mm. */
@@ -35,7 +35,7 @@ export function seatNeed({ motor, stern }: Rig): { low: number; middle: number; 
 }
 
 /** The seat the needs are asked of: the one that is cut, else the one to be cut. */
-const seatAsked = (rig: Rig, middle: number | undefined): number | undefined =>
+export const seatAsked = (rig: Rig, middle: number | undefined): number | undefined =>
   isUncut(rig.stern) ? middle : (rig.stern.seatMm ?? middle);
 
 /** Every part known: only then is a need more than a guess. */
@@ -52,21 +52,21 @@ function slid(
 }
 
 /** Narrowest notch that leaves the moving motor its room each side and takes the bracket; the cheeks are as deep as the notch. */
-export function notchWidthNeed(mounting: Mounting, seatMm: number): number | undefined {
+export function notchWidthNeed(mounting: Mounting, seatMm: number, beyondMm = 0): number | undefined {
   const { rig } = mounting;
   const transom = known(rig.stern, "transomThicknessMm", "rakeDeg", "transomTopMm");
   if (!transom) return undefined;
-  const room = limitOf(rig, "steeringRoomMm").value;
+  const room = limitOf(rig, "steeringRoomMm").value + beyondMm;
   const half = (side: "port" | "starboard") =>
     slid(mounting, (position) => cheek(side, position, transom, seatMm), room);
   const [port, starboard] = [half("port"), half("starboard")];
   if (port === undefined || starboard === undefined) return undefined;
-  const bracket = (rig.motor.bracketWidthMm ?? 0) + 2 * limitOf(rig, "bracketMm").value;
+  const bracket = (rig.motor.bracketWidthMm ?? 0) + 2 * (limitOf(rig, "bracketMm").value + beyondMm);
   return Math.max(2 * Math.max(port, starboard), bracket + 2 * (rig.stern.notchCornerRadiusMm ?? 0));
 }
 
 /** Least drop from the seat to the sole: the trade's least, the clamps, the handles, and the moving motor. */
-export function soleDropNeed(mounting: Mounting): number | undefined {
+export function soleDropNeed(mounting: Mounting, beyondMm = 0): number | undefined {
   const { rig } = mounting;
   const { transomThicknessMm, soleAngleDeg = 90 } = rig.stern;
   if (transomThicknessMm === undefined) return undefined;
@@ -75,13 +75,13 @@ export function soleDropNeed(mounting: Mounting): number | undefined {
   const tilt = slid(
     mounting,
     (soleDropMm) => sole({ transomThicknessMm, soleAngleDeg, soleDropMm }),
-    limitOf(rig, "soleRoomMm").value,
+    limitOf(rig, "soleRoomMm").value + beyondMm,
   );
   if (!hands || tilt === undefined) return undefined;
   return Math.max(
-    least,
-    handleSweep(rig) + limitOf(rig, "screwHandlesMm").value,
-    hands.clampDepthMm + limitOf(rig, "clampRoomMm").value,
+    least + beyondMm,
+    handleSweep(rig) + limitOf(rig, "screwHandlesMm").value + beyondMm,
+    hands.clampDepthMm + limitOf(rig, "clampRoomMm").value + beyondMm,
     tilt,
   );
 }
@@ -94,6 +94,7 @@ export function wellDepthNeed(
   mounting: Mounting,
   seatMm: number,
   soleDropMm: number | undefined,
+  beyondMm = 0,
 ): number | undefined {
   const { rig } = mounting;
   const drop = rig.stern.soleDropMm ?? soleDropMm;
@@ -109,9 +110,20 @@ export function wellDepthNeed(
   const tilt = slid(
     mounting,
     (wellDepthMm) => bulkhead({ ...well, wellDepthMm }),
-    limitOf(rig, "bulkheadRoomMm").value,
+    limitOf(rig, "bulkheadRoomMm").value + beyondMm,
   );
-  return tilt === undefined ? undefined : Math.max(tilt, limitOf(rig, "wellDepthMm").value);
+  return tilt === undefined ? undefined : Math.max(tilt, limitOf(rig, "wellDepthMm").value + beyondMm);
+}
+
+/** How much wider the well must be on both sides for the moving motor to keep its room, mm of width; 0 where it already does. */
+export function wellWideningNeed(mounting: Mounting, beyondMm = 0): number | undefined {
+  const { rig } = mounting;
+  const well = known(rig.stern, ...OBSTACLE_KEYS.side);
+  if (!well) return undefined;
+  const room = limitOf(rig, "sideRoomMm").value + beyondMm;
+  const each = (side: "port" | "starboard") => slid(mounting, (moreMm) => wellSide(side, well, moreMm), room);
+  const [port, starboard] = [each("port"), each("starboard")];
+  return port === undefined || starboard === undefined ? undefined : 2 * Math.max(port, starboard);
 }
 
 /** All the needs that can be told. */
