@@ -5,8 +5,8 @@
  */
 import type { Edge, NeededKey, Study } from "#lib/checks/check.ts";
 import { inDegrees } from "#lib/quantity/words.ts";
+import { clearanceHeld } from "#lib/rig/held.ts";
 import type { MotorKey, MotorValues } from "#lib/rig/motor.ts";
-import { clearanceHeld } from "#lib/rig/mounting.ts";
 import { MOTION_KEYS, missingOfParts } from "#lib/rig/parts.ts";
 import type { LimitKey } from "#lib/standards/common-practice.ts";
 

@@ -6,11 +6,19 @@
 import { known, limitOf } from "#lib/checks/check.ts";
 import { handleSweep } from "#lib/checks/screw-handles.ts";
 import type { ReportNeeds } from "#lib/fit/report.ts";
-import type { Obstacle } from "#lib/geometry/mechanism.ts";
 import { leastSlide } from "#lib/geometry/slide.ts";
 import { cos } from "#lib/quantity/angle.ts";
 import type { Mounting, Rig } from "#lib/rig/mounting.ts";
-import { bulkhead, cheek, isUncut, OBSTACLE_KEYS, sole, wellSide } from "#lib/rig/obstacles.ts";
+import {
+  bulkhead,
+  cheek,
+  isUncut,
+  OBSTACLE_KEYS,
+  type Outline,
+  sole,
+  solidOf,
+  wellSide,
+} from "#lib/rig/obstacles.ts";
 import { runningHole, seatForPlate } from "#lib/rig/plate.ts";
 
 /** No notch, well or drop is sought beyond this, mm. */
@@ -43,12 +51,15 @@ const complete = (mounting: Mounting): boolean => mounting.missing.length === 0 
 
 function slid(
   mounting: Mounting,
-  obstacleAt: (position: number) => Obstacle,
+  outlineAt: (position: number) => Outline,
   limitMm: number,
   from = 0,
 ): number | undefined {
   if (!mounting.mechanism || !complete(mounting)) return undefined;
-  return leastSlide(mounting.mechanism, mounting.parts, obstacleAt, limitMm, { from, to: REACH_MM }).position;
+  return leastSlide(mounting.mechanism, mounting.parts, (position) => solidOf(outlineAt(position)), limitMm, {
+    from,
+    to: REACH_MM,
+  }).position;
 }
 
 /** Narrowest notch that leaves the moving motor its room each side and takes the bracket; the cheeks are as deep as the notch. */

@@ -4,11 +4,11 @@
  */
 
 import type { Clearance } from "#lib/geometry/clearance.ts";
-import { gapAlong, leastClearance } from "#lib/geometry/clearance.ts";
-import type { Mechanism, Obstacle, Part, Range } from "#lib/geometry/mechanism.ts";
+import { leastClearance } from "#lib/geometry/clearance.ts";
+import type { Mechanism, Obstacle, Part } from "#lib/geometry/mechanism.ts";
 import type { MotorKey, MotorValues } from "#lib/rig/motor.ts";
 import { obstaclesOf } from "#lib/rig/obstacles.ts";
-import { mechanismOf, missingOfParts, partsOf, pinRange } from "#lib/rig/parts.ts";
+import { mechanismOf, missingOfParts, type PartBox, partsOf, pinRange } from "#lib/rig/parts.ts";
 import type { SternKey, SternValues } from "#lib/rig/stern.ts";
 
 /** What the helmsman does, where it costs nothing: which trim-pin hole he runs in, and whether he holds the motor straight while it tilts. */
@@ -48,7 +48,7 @@ export interface Mounting {
 /** Hangs a motor on a stern. Nothing is solved until it is asked for. */
 export function mount(rig: Rig): Mounting {
   const mechanism = mechanismOf(rig.motor);
-  const parts = handledParts(rig);
+  const parts = handled(partsOf(rig.motor), rig);
   const obstacles = obstaclesOf(rig.stern, rig.motor.bracketWidthMm);
   const solve = (straight: boolean) =>
     remembered((obstacleId) => {
@@ -79,50 +79,15 @@ function remembered<T>(work: (key: string) => T): (key: string) => T {
  * The moving parts with the poses they take as the motor is handled: held straight while tilting, each
  * part steers only in the trim-pin holes, and tilts on from there straight ahead.
  */
-function handledParts({ motor, handling }: Rig): Part[] {
-  const parts = partsOf(motor);
+export function handled<P extends Omit<PartBox, "from" | "to">>(
+  parts: readonly P[],
+  { motor, handling }: Rig,
+): P[] {
   const { pinAnglesDeg, tiltArcDeg } = motor;
-  if (!handling?.straightWhileTilting || !pinAnglesDeg || tiltArcDeg === undefined) return parts;
+  if (!handling?.straightWhileTilting || !pinAnglesDeg || tiltArcDeg === undefined) return [...parts];
   const holes = pinRange({ ...motor, pinAnglesDeg, tiltArcDeg });
   return parts.flatMap((part) => [
     { ...part, faceAngles: holes },
     { ...part, steeringAngles: { from: 0, to: 0 } },
   ]);
-}
-
-/**
- * The same clearance on a slightly different rig, with the tightest pose and its separating direction held
- * (the envelope theorem: to first order the pose's own shift does not matter). A pose that stands at an
- * end of its range moves with that end.
- */
-export function clearanceHeld(found: Clearance, obstacleId: string, was: Rig): (rig: Rig) => number {
-  const number = handledParts(was).findIndex((part) => part.id === found.partId && takes(part, found.pose));
-  const before = handledParts(was)[number]!;
-  return (rig) => {
-    const mechanism = mechanismOf(rig.motor);
-    const part = handledParts(rig)[number];
-    const obstacle = obstaclesOf(rig.stern, rig.motor.bracketWidthMm).find(({ id }) => id === obstacleId);
-    if (!mechanism || !part || !obstacle)
-      throw new Error(`${obstacleId}: a number was taken away while its effect was asked`);
-    const pose = {
-      faceAngleDeg: follow(found.pose.faceAngleDeg, before.faceAngles, part.faceAngles),
-      steeringDeg: follow(found.pose.steeringDeg, before.steeringAngles, part.steeringAngles),
-    };
-    return gapAlong(mechanism, part, obstacle, pose, found.direction);
-  };
-}
-
-/** Whether a part takes a pose at all. */
-const takes = (
-  { faceAngles, steeringAngles }: Part,
-  { faceAngleDeg, steeringDeg }: Clearance["pose"],
-): boolean => within(faceAngleDeg, faceAngles) && within(steeringDeg, steeringAngles);
-
-const within = (angle: number, { from, to }: Range): boolean => angle > from - 1e-6 && angle < to + 1e-6;
-
-/** An angle that stood at an end of its range stays at that end. */
-function follow(angle: number, was: Range, is: Range): number {
-  if (Math.abs(angle - was.from) < 1e-6) return is.from;
-  if (Math.abs(angle - was.to) < 1e-6) return is.to;
-  return angle;
 }

@@ -4,11 +4,28 @@
  * transom.
  */
 import type { Obstacle } from "#lib/geometry/mechanism.ts";
-import { box, hexahedron } from "#lib/geometry/solid.ts";
+import { hexahedron } from "#lib/geometry/solid.ts";
 import { cos, sin, tan } from "#lib/quantity/angle.ts";
 import type { BracketPoint } from "#lib/rig/frame.ts";
+import type { Corner } from "#lib/rig/motor.ts";
 import { seatNow } from "#lib/rig/plate.ts";
 import type { SternKey, SternValues } from "#lib/rig/stern.ts";
+
+/** An obstacle by its eight corners, in the order of a solid's. */
+export interface Outline {
+  readonly id: string;
+  readonly corners: readonly BracketPoint[];
+}
+
+/** The solid of an outline. */
+export const solidOf = ({ id, corners }: Outline): Obstacle => ({ id, solid: hexahedron(corners) });
+
+const boxCorners = (from: Corner, to: Corner): BracketPoint[] =>
+  [0, 1, 2, 3, 4, 5, 6, 7].map((i) => [
+    (i & 1 ? Math.max : Math.min)(from[0], to[0]),
+    (i & 2 ? Math.max : Math.min)(from[1], to[1]),
+    (i & 4 ? Math.max : Math.min)(from[2], to[2]),
+  ]);
 
 /** "Without end": far beyond anything a motor reaches, mm. */
 const FAR = 20_000;
@@ -57,12 +74,12 @@ export function cheek(
   halfWidthMm: number,
   stern: With<"transomThicknessMm" | "rakeDeg" | "transomTopMm">,
   seatMm: number,
-): Obstacle {
+): Outline {
   const outward = side === "port" ? 1 : -1;
   const top = (stern.transomTopMm - seatMm) / cos(stern.rakeDeg);
   return {
     id: `cheek-${side}`,
-    solid: box([0, outward * halfWidthMm, -FAR], [stern.transomThicknessMm, outward * FAR, top]),
+    corners: boxCorners([0, outward * halfWidthMm, -FAR], [stern.transomThicknessMm, outward * FAR, top]),
   };
 }
 
@@ -82,7 +99,7 @@ export function inWell(
 }
 
 /** The well sole: everything forward of the inside face and under the sole's plane. */
-export function sole(stern: With<(typeof OBSTACLE_KEYS.sole)[number]>): Obstacle {
+export function sole(stern: With<(typeof OBSTACLE_KEYS.sole)[number]>): Outline {
   const aft = inWell(stern, 0, 0, 0);
   const fore = inWell(stern, FAR, 0, 0);
   const corners: BracketPoint[] = [];
@@ -91,18 +108,18 @@ export function sole(stern: With<(typeof OBSTACLE_KEYS.sole)[number]>): Obstacle
       for (const [f, , v] of [aft, fore]) corners.push([f, y, topOfSole ? v : v - FAR]);
     }
   }
-  return { id: "sole", solid: hexahedron(corners) };
+  return { id: "sole", corners };
 }
 
 /** The front bulkhead: everything forward of its aft face (square to the sole, `wellDepthMm` along it) up to its top. */
-export function bulkhead(stern: With<(typeof OBSTACLE_KEYS.bulkhead)[number]>): Obstacle {
+export function bulkhead(stern: With<(typeof OBSTACLE_KEYS.bulkhead)[number]>): Outline {
   const corners: BracketPoint[] = [];
   for (const above of [-FAR, stern.wellFrontHeightMm]) {
     for (const y of [-FAR, FAR]) {
       for (const along of [stern.wellDepthMm, FAR]) corners.push(inWell(stern, along, y, above));
     }
   }
-  return { id: "bulkhead", solid: hexahedron(corners) };
+  return { id: "bulkhead", corners };
 }
 
 /**
@@ -110,7 +127,7 @@ export function bulkhead(stern: With<(typeof OBSTACLE_KEYS.bulkhead)[number]>): 
  * side's line on the sole, leaning outward by the flare as seen from aft, up to its top where one is
  * given. `moreMm` shifts it outward.
  */
-export function wellSide(side: Side, stern: With<(typeof OBSTACLE_KEYS.side)[number]>, moreMm = 0): Obstacle {
+export function wellSide(side: Side, stern: With<(typeof OBSTACLE_KEYS.side)[number]>, moreMm = 0): Outline {
   const outward = side === "port" ? 1 : -1;
   const taper = (stern.wellWidthFrontMm - stern.wellWidthAftMm) / 2 / stern.wellDepthMm;
   const flare = tan(stern.sideFlareDeg);
@@ -132,15 +149,15 @@ export function wellSide(side: Side, stern: With<(typeof OBSTACLE_KEYS.side)[num
       }
     }
   }
-  return { id: `side-${side}`, solid: hexahedron(corners) };
+  return { id: `side-${side}`, corners };
 }
 
 /**
  * Every obstacle of a stern that is fully known. An uncut transom has a straight top: the motor's bracket
  * covers its middle, so only the top beside the bracket, `bracketWidthMm` wide, can be struck.
  */
-export function obstaclesOf(stern: SternValues, bracketWidthMm?: number): Obstacle[] {
-  const found: Obstacle[] = [];
+export function outlinesOf(stern: SternValues, bracketWidthMm?: number): Outline[] {
+  const found: Outline[] = [];
   const seat = seatNow(stern);
   const notch = isUncut(stern) ? bracketWidthMm : stern.notchWidthMm;
   const sides: readonly Side[] = ["port", "starboard"];
@@ -155,7 +172,11 @@ export function obstaclesOf(stern: SternValues, bracketWidthMm?: number): Obstac
   if (knows(stern, OBSTACLE_KEYS.bulkhead)) found.push(bulkhead(stern));
   if (knows(stern, OBSTACLE_KEYS.side)) for (const side of sides) found.push(wellSide(side, stern));
   for (const { label, fromMm, toMm } of stern.obstacles ?? []) {
-    found.push({ id: `obstacle:${label}`, solid: box(fromMm, toMm) });
+    found.push({ id: `obstacle:${label}`, corners: boxCorners(fromMm, toMm) });
   }
   return found;
 }
+
+/** The same as solids. */
+export const obstaclesOf = (stern: SternValues, bracketWidthMm?: number): Obstacle[] =>
+  outlinesOf(stern, bracketWidthMm).map(solidOf);

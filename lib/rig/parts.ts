@@ -71,22 +71,26 @@ export const pinRange = (motor: Known<"pinAnglesDeg" | "tiltArcDeg">): Range => 
   to: Math.min(motor.pinAnglesDeg.at(-1)!, motor.pinAnglesDeg[0]! + motor.tiltArcDeg),
 });
 
-/** The moving parts that are fully known, with all the poses they take. Empty where the motion is not known. */
-export function partsOf(motor: MotorValues): Part[] {
+/** A moving part as a box between two opposite corners, in leg (`tilting`) or steered coordinates, with all the poses it takes. */
+export interface PartBox extends Pick<Part, "id" | "moves" | "faceAngles" | "steeringAngles"> {
+  readonly from: Corner;
+  readonly to: Corner;
+}
+
+/** The moving parts that are fully known, as boxes. Empty where the motion is not known. */
+export function partBoxes(motor: MotorValues): PartBox[] {
   if (!knows(motor, MOTION_KEYS)) return [];
-  const poses = {
-    faceAngles: tiltRange(motor),
-    steeringAngles: { from: -motor.steerStarboardDeg, to: motor.steerPortDeg },
-  };
+  const steeringAngles = { from: -motor.steerStarboardDeg, to: motor.steerPortDeg };
   const height = (aboveSaddleMm: number) => legHeight(aboveSaddleMm, motor.measuredAtDeg, motor);
-  const parts: Part[] = [];
-  const add = (id: string, moves: Part["moves"], from: Corner, to: Corner, faceAngles = poses.faceAngles) =>
-    parts.push({
+  const boxes: PartBox[] = [];
+  const add = (id: string, moves: Part["moves"], from: Corner, to: Corner, faceAngles = tiltRange(motor)) =>
+    boxes.push({
       id,
       moves,
-      solid: box([from[0], from[1], height(from[2])], [to[0], to[1], height(to[2])]),
+      from: [from[0], from[1], height(from[2])],
+      to: [to[0], to[1], height(to[2])],
       faceAngles,
-      steeringAngles: poses.steeringAngles,
+      steeringAngles,
     });
 
   if (knows(motor, COWL)) {
@@ -114,9 +118,13 @@ export function partsOf(motor: MotorValues): Part[] {
       "steered",
       [0, motor.tillerOffsetMm - half, motor.tillerHeightMm],
       [motor.tillerLengthMm, motor.tillerOffsetMm + half, motor.tillerHeightMm + motor.tillerThicknessMm],
-      motor.tillerFolds ? pinRange(motor) : poses.faceAngles,
+      motor.tillerFolds ? pinRange(motor) : tiltRange(motor),
     );
   }
   for (const { label, group, fromMm, toMm } of motor.extraSolids ?? []) add(label, group, fromMm, toMm);
-  return parts;
+  return boxes;
 }
+
+/** The same as solids. */
+export const partsOf = (motor: MotorValues): Part[] =>
+  partBoxes(motor).map(({ from, to, ...part }) => ({ ...part, solid: box(from, to) }));
