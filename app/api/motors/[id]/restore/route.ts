@@ -1,0 +1,3 @@
+import { restoring } from "#app/_http/records/single.ts";
+
+export const { GET, POST, PUT, PATCH, DELETE, OPTIONS } = restoring("motor");

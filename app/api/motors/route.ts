@@ -1,0 +1,3 @@
+import { collection } from "#app/_http/records/collection.ts";
+
+export const { GET, POST, PUT, PATCH, DELETE, OPTIONS } = collection("motor");
