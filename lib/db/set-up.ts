@@ -77,6 +77,32 @@ async function change(place: Place, connection: Connection, pending: readonly Mi
   return { did: "changed", changes, copy };
 }
 
+/**
+ * Puts an earlier copy in the store's place after reading it through. Gives where the store as it was is
+ * kept, if there was one. Throws `refused` where the copy is unusable or a server is running.
+ */
+export async function restoreCopy(place: Place, copy: string): Promise<string | undefined> {
+  const release = takeLock(place.lock);
+  try {
+    await readThrough({ ...place, file: copy });
+    const kept = existsSync(place.file) ? copyAside(place, "replaced") : undefined;
+    putBack(place, copy);
+    return kept;
+  } finally {
+    release();
+  }
+}
+
+async function readThrough(place: Place): Promise<void> {
+  assertOurs(place);
+  const connection = new Connection(place.file);
+  try {
+    await assertSound(place, connection);
+  } finally {
+    await connection.close();
+  }
+}
+
 /** All pending changes in one transaction; once more if another program was in the way. */
 async function applyMigrations(connection: Connection, migrationsFolder: string): Promise<void> {
   const once = () => connection.alone((client) => migrate(drizzle(client), { migrationsFolder }));
