@@ -1,0 +1,84 @@
+import type { How, Unit } from "#lib/quantity/measured.ts";
+
+/** How a number was come by, in plain words: long at the head of a form, short beside each number. */
+export const howWords: Readonly<Record<How, { readonly long: string; readonly short: string }>> = {
+  measured: { long: "Measured, with a tape, on this very one", short: "Measured" },
+  declared: { long: "From papers, a label or the seller", short: "Papers or seller" },
+  estimated: { long: "Estimated: by eye, from a photo, typical", short: "Estimated" },
+};
+
+export const HOWS = ["measured", "declared", "estimated"] as const satisfies readonly How[];
+
+/** How a number is taken to be come by where nobody said: power and mass are read off papers, not taped. */
+export function usualHow(unit: Unit, atTheHead: string | undefined): How {
+  const head = HOWS.find((how) => how === atTheHead) ?? "measured";
+  return head === "measured" && (unit === "kg" || unit === "kW") ? "declared" : head;
+}
+
+/** What may be typed into a box of a unit, by example. */
+export const examples: Readonly<Record<Unit, string>> = {
+  mm: "20 1/2 in or 520 mm",
+  deg: "12",
+  kg: "45 kg or 99 lb",
+  kW: "7.4 kW or 9.9 hp",
+  count: "2",
+};
+
+/** A plain fact that is chosen, not measured: what it is called and what it can be. */
+export interface Choice {
+  readonly label: string;
+  readonly hint?: string;
+  readonly choices: readonly (readonly [value: string, words: string])[];
+}
+
+/** The chosen facts of both kinds, by key. That a fact is not known is a choice every one of them has. */
+export const choices: Readonly<Record<string, Choice>> = {
+  shaftClass: {
+    label: "Shaft class",
+    hint: "What the trade calls it; the measured shaft length counts for more.",
+    choices: [
+      ["short", "Short, nominal 15 in"],
+      ["long", "Long, nominal 20 in"],
+      ["extra-long", "Extra-long, nominal 25 in"],
+      ["ultra-long", "Ultra-long, nominal 30 in"],
+    ],
+  },
+  steering: {
+    label: "Steering",
+    choices: [
+      ["tiller", "Tiller"],
+      ["remote", "Remote"],
+    ],
+  },
+  tillerFolds: {
+    label: "Is the tiller folded up before tilting?",
+    choices: [
+      ["yes", "Yes, folded up first"],
+      ["no", "No, it stays down"],
+    ],
+  },
+  strokes: {
+    label: "Strokes",
+    choices: [
+      ["2", "Two-stroke"],
+      ["4", "Four-stroke"],
+      ["0", "Electric"],
+    ],
+  },
+  hullForm: {
+    label: "Hull form at the stern",
+    choices: [
+      ["flat", "Flat bottom"],
+      ["vee", "Vee bottom"],
+      ["round", "Round bilge"],
+    ],
+  },
+  hardChine: {
+    label: "Hard chine",
+    hint: "A corner, not a curve, where the bottom meets the side.",
+    choices: [
+      ["yes", "Yes"],
+      ["no", "No"],
+    ],
+  },
+};

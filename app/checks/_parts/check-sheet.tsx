@@ -1,0 +1,52 @@
+import Link from "next/link";
+import { keyName } from "#app/_parts/key-name.ts";
+import type { Check } from "#lib/checks/check.ts";
+import { formatLength } from "#lib/entry/length-format.ts";
+import { practiceLimits } from "#lib/standards/common-practice.ts";
+import type { Standard } from "#lib/standards/standard.ts";
+
+/** One question: what goes wrong without it, what it needs, its limit and the limit's source. */
+export function CheckSheet({ check, number }: { check: Check; number: number }) {
+  // With nothing known of either, a check names everything it can need.
+  const needs = check.needs({ motor: {}, stern: {} });
+  return (
+    <section className="stack-near kept-together" id={check.id} aria-labelledby={`${check.id}-question`}>
+      <h2 id={`${check.id}-question`} className="drawn">
+        {number}. {check.question}
+      </h2>
+      <p>{check.why}</p>
+      {check.leavesOut && <p className="soft">Leaves out: {check.leavesOut}</p>}
+      {check.limits.map((key) => (
+        <Limit key={key} limit={practiceLimits[key]} />
+      ))}
+      <p className="small">
+        Needs:{" "}
+        {needs.map((key, at) => (
+          <span key={key}>
+            {at > 0 && ", "}
+            <Link href={`/measuring#${key}`}>{keyName(key).toLowerCase()}</Link>
+          </span>
+        ))}
+        .
+      </p>
+    </section>
+  );
+}
+
+/** A limit's value, what it is and where it comes from. */
+function Limit({ limit }: { limit: Standard }) {
+  return (
+    <p>
+      <strong>{written(limit)}</strong> {limit.what}{" "}
+      <span className="soft">({limit.status === "published" ? limit.source : sourceless(limit)})</span>
+    </p>
+  );
+}
+
+const sourceless = ({ source, status }: Standard): string =>
+  source.startsWith(status) ? source : `${status}: ${source}`;
+
+function written({ value, unit }: Standard): string {
+  if (unit === "mm") return `${formatLength(value, "mm")} (${formatLength(value, "in")})`;
+  return unit === "deg" ? `${value}°` : `${value} ${unit}`;
+}
