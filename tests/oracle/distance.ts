@@ -1,14 +1,11 @@
 /**
- * Signed distance of two convex solids of eight corners by plain enumeration, as a judge of the engine and
- * written without any of its code: apart, the least of all corner-to-face and edge-to-edge distances;
- * overlapping, the least overlap over every axis square to a face of one or to an edge of each.
+ * Signed distance of two convex solids of eight corners by plain enumeration: a judge of the engine,
+ * written without any of its code. Apart: the least of all corner-to-face and edge-to-edge distances.
+ * Overlapping: the least overlap over every axis square to a face of one or to an edge of each.
  */
-import type { Triple } from "#lib/geometry/solid.ts";
-
-type Corners = readonly Triple[];
 
 /** Rings of corners round the six faces of a box whose corner i lies at the high end of a direction by the bits 1, 2, 4 of i. */
-export const RINGS = [
+const RINGS = [
   [0, 2, 6, 4],
   [1, 5, 7, 3],
   [0, 4, 5, 1],
@@ -31,95 +28,163 @@ const ENDS = [
   [3, 7],
 ] as const;
 
-const minus = (a: Triple, b: Triple): Triple => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-const dot = (a: Triple, b: Triple): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-const cross = (a: Triple, b: Triple): Triple => [
+/** A solid with what the enumeration needs: corners, outward normals and edge directions (units), three coordinates each. */
+export interface Body {
+  readonly corners: Float64Array;
+  readonly normals: Float64Array;
+  readonly edges: Float64Array;
+}
+
+/** The body with these corners (24 coordinates). */
+export function body(corners: Float64Array): Body {
+  const middle = [0, 1, 2].map((k) => {
+    let sum = 0;
+    for (let i = k; i < 24; i += 3) sum += corners[i]! / 8;
+    return sum;
+  });
+  const normals = new Float64Array(18);
+  RINGS.forEach(([i, j, , l], face) => {
+    const n = unit(cross(unit(between(corners, i, j)), unit(between(corners, i, l))));
+    const out = [0, 1, 2].reduce((sum, k) => sum + n[k]! * (corners[3 * i + k]! - middle[k]!), 0);
+    for (let k = 0; k < 3; k++) normals[3 * face + k] = n[k]! * Math.sign(out);
+  });
+  const edges = Float64Array.from(ENDS.flatMap(([i, j]) => unit(between(corners, i, j))));
+  return { corners, normals, edges };
+}
+
+type Vector = [number, number, number];
+const between = (corners: Float64Array, i: number, j: number): Vector => [
+  corners[3 * j]! - corners[3 * i]!,
+  corners[3 * j + 1]! - corners[3 * i + 1]!,
+  corners[3 * j + 2]! - corners[3 * i + 2]!,
+];
+const cross = (a: Vector, b: Vector): Vector => [
   a[1] * b[2] - a[2] * b[1],
   a[2] * b[0] - a[0] * b[2],
   a[0] * b[1] - a[1] * b[0],
 ];
+const unit = (a: Vector): Vector => {
+  const length = Math.sqrt(a[0] * a[0] + a[1] * a[1] + a[2] * a[2]);
+  return [a[0] / length, a[1] / length, a[2] / length];
+};
 
 /** Distance when apart, minus the penetration depth when overlapping. */
-export function signedDistance(a: Corners, b: Corners): number {
-  const gap = greatestAxisGap(a, b);
+export function signedDistance(a: Body, b: Body): number {
+  let gap = Number.NEGATIVE_INFINITY;
+  for (let k = 0; k < 18; k += 3) {
+    gap = Math.max(
+      gap,
+      gapAlong(a, b, a.normals[k]!, a.normals[k + 1]!, a.normals[k + 2]!),
+      gapAlong(a, b, b.normals[k]!, b.normals[k + 1]!, b.normals[k + 2]!),
+    );
+  }
+  if (gap < 0) gap = Math.max(gap, gapAlongEdges(a, b));
   return gap < 0 ? gap : apart(a, b);
 }
 
-/** Greatest gap along any face normal or edge-by-edge axis; below 0 exactly when the solids overlap. */
-function greatestAxisGap(a: Corners, b: Corners): number {
-  const axes = [...faceNormals(a), ...faceNormals(b)];
-  for (const edge of edgeDirections(a)) for (const other of edgeDirections(b)) axes.push(cross(edge, other));
+/** The wider of the two gaps along an axis, negative when the shadows on it overlap. */
+function gapAlong(a: Body, b: Body, x: number, y: number, z: number): number {
+  let [aLow, aHigh, bLow, bHigh] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (let k = 0; k < 24; k += 3) {
+    const p = a.corners[k]! * x + a.corners[k + 1]! * y + a.corners[k + 2]! * z;
+    const q = b.corners[k]! * x + b.corners[k + 1]! * y + b.corners[k + 2]! * z;
+    aLow = Math.min(aLow, p);
+    aHigh = Math.max(aHigh, p);
+    bLow = Math.min(bLow, q);
+    bHigh = Math.max(bHigh, q);
+  }
+  return Math.max(aLow - bHigh, bLow - aHigh);
+}
+
+function gapAlongEdges(a: Body, b: Body): number {
   let greatest = Number.NEGATIVE_INFINITY;
-  for (const axis of axes) {
-    const length = Math.sqrt(dot(axis, axis));
-    if (length < 1e-9) continue;
-    const heights = a.map((corner) => dot(corner, axis) / length);
-    const others = b.map((corner) => dot(corner, axis) / length);
-    greatest = Math.max(
-      greatest,
-      Math.min(...heights) - Math.max(...others),
-      Math.min(...others) - Math.max(...heights),
-    );
+  for (let i = 0; i < 36; i += 3) {
+    for (let j = 0; j < 36; j += 3) {
+      const x = a.edges[i + 1]! * b.edges[j + 2]! - a.edges[i + 2]! * b.edges[j + 1]!;
+      const y = a.edges[i + 2]! * b.edges[j]! - a.edges[i]! * b.edges[j + 2]!;
+      const z = a.edges[i]! * b.edges[j + 1]! - a.edges[i + 1]! * b.edges[j]!;
+      const length = Math.sqrt(x * x + y * y + z * z);
+      if (length > 1e-9) greatest = Math.max(greatest, gapAlong(a, b, x / length, y / length, z / length));
+    }
   }
   return greatest;
 }
 
-const unit = (a: Triple): Triple => {
-  const length = Math.sqrt(dot(a, a));
-  return [a[0] / length, a[1] / length, a[2] / length];
-};
-const faceNormals = (corners: Corners): Triple[] =>
-  RINGS.map(([i, j, , l]) =>
-    unit(cross(unit(minus(corners[j]!, corners[i]!)), unit(minus(corners[l]!, corners[i]!)))),
-  );
-const edgeDirections = (corners: Corners): Triple[] =>
-  ENDS.map(([i, j]) => unit(minus(corners[j]!, corners[i]!)));
-
-function apart(a: Corners, b: Corners): number {
-  let least = Number.POSITIVE_INFINITY;
-  for (const corner of a) for (const ring of RINGS) least = Math.min(least, cornerToFace(corner, b, ring));
-  for (const corner of b) for (const ring of RINGS) least = Math.min(least, cornerToFace(corner, a, ring));
+function apart(a: Body, b: Body): number {
+  let least = Math.min(cornersToFaces(a, b), cornersToFaces(b, a));
   for (const [i, j] of ENDS) {
-    for (const [k, l] of ENDS) least = Math.min(least, edgeToEdge(a[i]!, a[j]!, b[k]!, b[l]!));
+    for (const [k, l] of ENDS)
+      least = Math.min(least, edgeToEdge(a.corners, 3 * i, 3 * j, b.corners, 3 * k, 3 * l));
   }
   return least;
 }
 
-/** Distance to the face's plane where the foot falls within the face; infinite elsewhere (an edge is nearer then). */
-function cornerToFace(point: Triple, corners: Corners, ring: readonly number[]): number {
-  const [p0, p1, , p3] = ring.map((i) => corners[i]!) as [Triple, Triple, Triple, Triple];
-  const normal = unit(cross(minus(p1, p0), minus(p3, p0)));
-  const sides = ring.map((i, k) => {
-    const from = corners[i]!;
-    const to = corners[ring[(k + 1) % 4]!]!;
-    return dot(cross(minus(to, from), minus(point, from)), normal);
-  });
-  if (Math.min(...sides) < 0 && Math.max(...sides) > 0) return Number.POSITIVE_INFINITY;
-  return Math.abs(dot(normal, minus(point, p0)));
+/** Least distance of a corner of one from a face of the other it stands outside of, its foot within the face. */
+function cornersToFaces(from: Body, to: Body): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let c = 0; c < 24; c += 3) {
+    for (let face = 0; face < 6; face++) {
+      const at = 3 * RINGS[face]![0];
+      const n = 3 * face;
+      const height =
+        to.normals[n]! * (from.corners[c]! - to.corners[at]!) +
+        to.normals[n + 1]! * (from.corners[c + 1]! - to.corners[at + 1]!) +
+        to.normals[n + 2]! * (from.corners[c + 2]! - to.corners[at + 2]!);
+      if (height >= 0 && height < least && isOver(from.corners, c, to, face)) least = height;
+    }
+  }
+  return least;
 }
 
-/** Distance of two segments p + t d, q + u e: both lines' nearest points when they fall within, else the nearer of the four ends to the other segment. */
-function edgeToEdge(p: Triple, pEnd: Triple, q: Triple, qEnd: Triple): number {
-  const d = minus(pEnd, p);
-  const e = minus(qEnd, q);
-  const r = minus(p, q);
-  const normal = cross(d, e);
-  const square = dot(normal, normal);
-  if (square > 1e-18 * dot(d, d) * dot(e, e)) {
-    const t = dot(cross(e, r), normal) / square;
-    const u = dot(cross(d, r), normal) / square;
-    if (t >= 0 && t <= 1 && u >= 0 && u <= 1) return Math.abs(dot(r, normal)) / Math.sqrt(square);
+/** The corner's foot falls within the face: it lies on the same side of all four edges of the ring. */
+function isOver(corners: Float64Array, c: number, to: Body, face: number): boolean {
+  const [nx, ny, nz] = [to.normals[3 * face]!, to.normals[3 * face + 1]!, to.normals[3 * face + 2]!];
+  let left = 0;
+  let right = 0;
+  for (let k = 0; k < 4; k++) {
+    const i = 3 * RINGS[face]![k]!;
+    const j = 3 * RINGS[face]![(k + 1) % 4]!;
+    const [ex, ey, ez] = [
+      to.corners[j]! - to.corners[i]!,
+      to.corners[j + 1]! - to.corners[i + 1]!,
+      to.corners[j + 2]! - to.corners[i + 2]!,
+    ];
+    const [px, py, pz] = [
+      corners[c]! - to.corners[i]!,
+      corners[c + 1]! - to.corners[i + 1]!,
+      corners[c + 2]! - to.corners[i + 2]!,
+    ];
+    const side = nx * (ey * pz - ez * py) + ny * (ez * px - ex * pz) + nz * (ex * py - ey * px);
+    if (side > 0) left++;
+    if (side < 0) right++;
+  }
+  return left === 0 || right === 0;
+}
+
+/** Distance of two segments p + t d and q + u e: between their lines where both feet fall within, else the nearest of the four ends to the other segment. */
+function edgeToEdge(a: Float64Array, i: number, j: number, b: Float64Array, k: number, l: number): number {
+  const [dx, dy, dz] = [a[j]! - a[i]!, a[j + 1]! - a[i + 1]!, a[j + 2]! - a[i + 2]!];
+  const [ex, ey, ez] = [b[l]! - b[k]!, b[l + 1]! - b[k + 1]!, b[l + 2]! - b[k + 2]!];
+  const [rx, ry, rz] = [a[i]! - b[k]!, a[i + 1]! - b[k + 1]!, a[i + 2]! - b[k + 2]!];
+  const [nx, ny, nz] = [dy * ez - dz * ey, dz * ex - dx * ez, dx * ey - dy * ex];
+  const square = nx * nx + ny * ny + nz * nz;
+  if (square > 0) {
+    const t = nx * (ey * rz - ez * ry) + ny * (ez * rx - ex * rz) + nz * (ex * ry - ey * rx);
+    const u = nx * (dy * rz - dz * ry) + ny * (dz * rx - dx * rz) + nz * (dx * ry - dy * rx);
+    if (t >= 0 && t <= square && u >= 0 && u <= square)
+      return Math.abs(nx * rx + ny * ry + nz * rz) / Math.sqrt(square);
   }
   return Math.min(
-    pointToEdge(p, q, e),
-    pointToEdge(pEnd, q, e),
-    pointToEdge(q, p, d),
-    pointToEdge(qEnd, p, d),
+    pointToEdge(a, i, b, k, l),
+    pointToEdge(a, j, b, k, l),
+    pointToEdge(b, k, a, i, j),
+    pointToEdge(b, l, a, i, j),
   );
 }
 
-function pointToEdge(point: Triple, from: Triple, along: Triple): number {
-  const offset = minus(point, from);
-  const t = Math.min(1, Math.max(0, dot(offset, along) / dot(along, along)));
-  return Math.hypot(offset[0] - t * along[0], offset[1] - t * along[1], offset[2] - t * along[2]);
+function pointToEdge(a: Float64Array, i: number, b: Float64Array, k: number, l: number): number {
+  const [ex, ey, ez] = [b[l]! - b[k]!, b[l + 1]! - b[k + 1]!, b[l + 2]! - b[k + 2]!];
+  const [px, py, pz] = [a[i]! - b[k]!, a[i + 1]! - b[k + 1]!, a[i + 2]! - b[k + 2]!];
+  const t = Math.min(1, Math.max(0, (px * ex + py * ey + pz * ez) / (ex * ex + ey * ey + ez * ez)));
+  return Math.sqrt((px - t * ex) ** 2 + (py - t * ey) ** 2 + (pz - t * ez) ** 2);
 }
