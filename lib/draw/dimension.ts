@@ -75,6 +75,11 @@ const upright = (angleDeg: number): number => {
 /** The figure of a dimension: over the middle of its line, or beyond its far end where the line is too short. */
 export function figureOf(dimension: Dimension, scale: number): Lettering {
   const [a, b] = dimensionLine(dimension, scale);
+  if (dimension.figureAt) {
+    const leader: Flat = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+    const style = { height: FIGURE, align: "middle", tone: dimension.tone, halo: true, leader } as const;
+    return lettering(dimension.figureAt, dimension.figure, style);
+  }
   const angle = slope(dimension);
   const turnDeg = upright(angle);
   const room = Math.hypot(b[0] - a[0], b[1] - a[1]) / scale;
@@ -94,28 +99,30 @@ function extension(from: Flat, to: Flat, scale: number, tone: Mark["tone"]): Mar
   return [line(ends, { line: "dimension", tone, of: "extension" })];
 }
 
+/** The dimension line, prolonged past its arrowheads where these stand outside or the figure stands beyond. */
+function prolonged(dimension: Dimension, scale: number): Flat[] {
+  const [a, b] = dimensionLine(dimension, scale);
+  const angle = slope(dimension);
+  const room = Math.hypot(b[0] - a[0], b[1] - a[1]) / scale;
+  const breadth = breadthOf(dimension.figure, FIGURE);
+  const tail = room < 2.2 * ARROW_LONG ? 2 * ARROW_LONG : 0;
+  const beyond = dimension.figureAt || room >= breadth + 1 ? tail : breadth + ARROW_LONG + 2;
+  return [along(a, angle, -tail * scale), along(b, angle, beyond * scale)];
+}
+
 /** A dimension broken down into lines, arrowheads and its figure. */
 export function drawnDimension(dimension: Dimension, scale: number): Mark[] {
   const { from, to, tone } = dimension;
   const [a, b] = dimensionLine(dimension, scale);
   const angle = slope(dimension);
-  const room = Math.hypot(b[0] - a[0], b[1] - a[1]) / scale;
-  const inside = room >= 2.2 * ARROW_LONG;
-  const beyond =
-    (room < breadthOf(dimension.figure, FIGURE) + 1 ? breadthOf(dimension.figure, FIGURE) : 0) +
-    ARROW_LONG +
-    2;
-  const ends =
-    inside && beyond < ARROW_LONG + 3
-      ? [a, b]
-      : [along(a, angle, inside ? 0 : -2 * ARROW_LONG * scale), along(b, angle, beyond * scale)];
+  const inside = Math.hypot(b[0] - a[0], b[1] - a[1]) / scale >= 2.2 * ARROW_LONG;
   return [
     ...extension(from, a, scale, tone),
     ...extension(to, b, scale, tone),
-    line(ends, { line: "dimension", tone, of: `dimension ${dimension.of}` }),
+    line(prolonged(dimension, scale), { line: "dimension", tone, of: `dimension ${dimension.of}` }),
     arrowhead(a, inside ? angle + 180 : angle, scale, tone),
     arrowhead(b, inside ? angle : angle + 180, scale, tone),
-    figureOf(dimension, scale),
+    ...drawnLettering(figureOf(dimension, scale), scale),
   ];
 }
 

@@ -59,8 +59,11 @@ export interface Dimension {
   readonly tone: Tone;
   /** The figure as lettered. */
   readonly figure: string;
+  /** Where the figure stands level, with a leader to the dimension line; absent = over the line. */
+  readonly figureAt?: Flat;
   /** The length the figure stands for, millimetres: what the tests compare with the report. */
   readonly mm: number;
+  /** What is dimensioned, in words that can stand in a table. */
   readonly of: string;
 }
 
