@@ -4,6 +4,7 @@
  * plate in the middle of its window: then they are the answer to "what must I cut".
  */
 import { known, limitOf } from "#lib/checks/check.ts";
+import { runningHoleNumber } from "#lib/checks/plate-height.ts";
 import { handleSweep } from "#lib/checks/screw-handles.ts";
 import type { ReportNeeds } from "#lib/fit/report.ts";
 import { leastSlide } from "#lib/geometry/slide.ts";
@@ -19,13 +20,15 @@ import {
   solidOf,
   wellSide,
 } from "#lib/rig/obstacles.ts";
-import { runningHole, seatForPlate } from "#lib/rig/plate.ts";
+import { seatForPlate } from "#lib/rig/plate.ts";
 
 /** No notch, well or drop is sought beyond this, mm. */
 const REACH_MM = 3000;
 
 /** Seats that put the plate at the high and the low end of its window, and midway between. */
-export function seatNeed({ motor, stern }: Rig): { low: number; middle: number; high: number } | undefined {
+export function seatNeed(rig: Rig): { low: number; middle: number; high: number } | undefined {
+  const { motor, stern } = rig;
+  const hole = runningHoleNumber(rig);
   const leg = known(
     motor,
     "shaftLengthMm",
@@ -34,9 +37,8 @@ export function seatNeed({ motor, stern }: Rig): { low: number; middle: number; 
     "tiltAxisAboveMm",
     "steerAxisAftMm",
   );
-  if (!leg || !motor.pinAnglesDeg || stern.rakeDeg === undefined) return undefined;
-  const rig = { motor, stern };
-  const pin = runningHole(motor.pinAnglesDeg, stern.rakeDeg);
+  if (!leg || hole === undefined) return undefined;
+  const pin = motor.pinAnglesDeg![hole]!;
   const seatAt = (plateMm: number) => seatForPlate(leg, stern.rakeDeg!, pin, plateMm);
   const [low, high] = [seatAt(limitOf(rig, "plateLowMm").value), seatAt(limitOf(rig, "plateHighMm").value)];
   return { low, high, middle: (low + high) / 2 };

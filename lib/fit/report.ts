@@ -2,6 +2,7 @@
  * The report of one pairing: one plain JSON object that page, print, drawing, API and command show and
  * never recompute. Lengths in millimetres rounded to 0.01, angles in degrees rounded to 0.01.
  */
+import type { How } from "#lib/quantity/measured.ts";
 import type { BracketPoint } from "#lib/rig/frame.ts";
 
 /** The engine's version: raised whenever any number of any report can change. */
@@ -73,16 +74,53 @@ export interface ReportCheck {
   readonly limit?: ReportLimit;
   /** One sentence in the trade's words. */
   readonly says: string;
+  /** The numbers the margin rests on, largest part of its variance first. */
+  readonly restsOn?: readonly ReportBudgetLine[];
   /** Keys of the numbers the check needs and nobody has taken. */
   readonly missing?: readonly string[];
   readonly measureNext?: string;
 }
 
-export interface ReportRemedy {
+/** One number a margin rests on. */
+export interface ReportBudgetLine {
+  readonly key: string;
+  readonly value: number | readonly number[];
+  /** Half-width in force, in the number's unit. */
+  readonly plusMinus: number;
+  readonly how: How;
+  /** True where nobody gave the half-width and it follows from `how`. */
+  readonly byDefault: boolean;
+  /** Change of the margin per unit of the number. */
+  readonly sensitivity: number;
+  /** Part of the margin's variance, 0 to 1. */
+  readonly share: number;
+}
+
+/** The one measurement that would settle the governing question. */
+export interface ReportMeasureNext {
+  readonly key: string;
+  /** Half-width that would do, in the number's unit. */
+  readonly goodEnough?: number;
+  readonly says: string;
+}
+
+export interface ReportChange {
+  /** A key of the records, or `pinDeg` / `straightWhileTilting` for how the motor is handled. */
   readonly change: string;
   readonly from?: number | string | boolean;
   readonly to: number | string | boolean;
+}
+
+/** One change that serves; `also` what it brings with it, or the second of two that serve together. */
+export interface ReportRemedy extends ReportChange {
+  readonly also?: readonly ReportChange[];
+  /** Verdict of the whole pairing assessed again with the changes in place. */
   readonly verdictAfter: Verdict;
+  readonly governsAfter: string;
+  readonly marginAfterMm?: number;
+  readonly marginAfterDeg?: number;
+  readonly expandedUncertaintyAfterMm?: number;
+  readonly expandedUncertaintyAfterDeg?: number;
   readonly says: string;
 }
 
@@ -97,5 +135,6 @@ export interface Report {
   readonly clearances: readonly ReportClearance[];
   readonly needs: ReportNeeds;
   readonly checks: readonly ReportCheck[];
+  readonly measureNext?: ReportMeasureNext;
   readonly remedies: readonly ReportRemedy[];
 }

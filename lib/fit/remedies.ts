@@ -1,0 +1,114 @@
+/**
+ * What to cut or change where a pairing does not fit. Each remedy is one change, solved from the same
+ * functions as the needs so that the questions it answers surely fit (margin at least U) where that can
+ * be had, put in place, and the whole pairing assessed again: it is offered only when nothing fouls any
+ * more, or when it turns "cannot tell" into a fit. Where no single one serves, pairs of them are tried.
+ */
+import { type Answer, type Assessment, examine, type Options, verdictOfAnswer } from "#lib/fit/examine.ts";
+import { type Change, MEANS, type Means, type Variant } from "#lib/fit/means.ts";
+import type { Verdict } from "#lib/fit/report.ts";
+import { COVERAGE_FACTOR } from "#lib/quantity/uncertainty.ts";
+import { lengthWriter } from "#lib/quantity/words.ts";
+import type { Motor } from "#lib/rig/motor.ts";
+import type { Stern } from "#lib/rig/stern.ts";
+
+/** A remedy worked out, put in place and assessed. */
+export interface Remedy {
+  readonly changes: readonly Change[];
+  readonly says: string;
+  /** How much is changed: millimetres sawn or packed; handling costs nothing, another motor most. */
+  readonly effort: number;
+  readonly after: Assessment;
+  readonly verdictAfter: Verdict;
+}
+
+interface Step {
+  readonly means: Means;
+  readonly variant: Variant;
+  readonly changes: readonly Change[];
+  readonly says: string;
+  readonly effort: number;
+  readonly after: Assessment;
+}
+
+/** Tries to reach a sure fit before settling for less. */
+const TRIES = 4;
+
+/** All remedies of a pairing that does not fit, least change first. */
+export function remediesOf(motor: Motor, stern: Stern, before: Assessment, options: Options = {}): Remedy[] {
+  const verdict = verdictOfAnswer(before.governing);
+  if (verdict === "fits") return [];
+  const start: Variant = { motor, stern, handling: options.handling ?? {} };
+  const singles = MEANS.flatMap((means) => applied(means, start, before, options) ?? []);
+  const serving = singles.filter((step) => serves(step.after, verdict));
+  const found = serving.length > 0 ? serving.map((step) => [step]) : pairs(singles, verdict, options);
+  return found.map(remedy).sort((a, b) => a.effort - b.effort);
+}
+
+/** No longer fouls; or fits, where it could not be told. */
+function serves(after: Assessment, before: Verdict): boolean {
+  const now = verdictOfAnswer(after.governing);
+  return before === "fouls" ? now !== "fouls" : now === "fits";
+}
+
+function remedy(steps: readonly Step[]): Remedy {
+  const after = steps.at(-1)!.after;
+  return {
+    changes: steps.flatMap(({ changes }) => changes),
+    says: `${steps.map(({ says }) => says).join(", and ")}.`.replace(/^./, (first) => first.toUpperCase()),
+    effort: effort(steps),
+    after,
+    verdictAfter: verdictOfAnswer(after.governing),
+  };
+}
+
+/** Two changes one after the other: the second answers every question that is still amiss after the first. One pair for each two kinds, the one that changes less. */
+function pairs(singles: readonly Step[], verdict: Verdict, options: Options): Step[][] {
+  const best = new Map<string, Step[]>();
+  for (const first of singles) {
+    const amiss = first.after.answers
+      .filter(({ outcome }) => outcome === verdict)
+      .map(({ check }) => check.id);
+    for (const means of MEANS) {
+      if (means.kind === first.means.kind || !amiss.every((id) => means.answers.includes(id))) continue;
+      const second = applied(means, first.variant, first.after, options);
+      if (!second || !serves(second.after, verdict)) continue;
+      const kinds = [first.means.kind, means.kind].sort().join();
+      const known = best.get(kinds);
+      if (!known || effort([first, second]) < effort(known)) best.set(kinds, [first, second]);
+    }
+  }
+  return [...best.values()];
+}
+
+const effort = (steps: readonly Step[]): number => steps.reduce((sum, step) => sum + step.effort, 0);
+
+/** Applies one means: proposes, assesses, and asks for more room while a question it answers is not surely met. */
+function applied(means: Means, variant: Variant, before: Assessment, options: Options): Step | undefined {
+  if (!concerns(means, before).some(({ outcome }) => outcome === "fouls" || outcome === "cannot tell"))
+    return undefined;
+  let beyond = Math.max(0, ...concerns(means, before).map(expanded));
+  let step: Step | undefined;
+  for (let attempt = 0; attempt < TRIES; attempt += 1) {
+    const proposal = means.propose(variant, before.mounting, beyond, lengthWriter(options.lengths ?? "mm"));
+    if (!proposal) break;
+    const { motor, stern, handling } = proposal.variant;
+    const after = examine(motor, stern, { ...options, handling });
+    step = { ...proposal, means, after };
+    const short = Math.max(0, ...concerns(means, after).map(shortfall));
+    if (short === 0) break;
+    beyond += short + 0.05;
+  }
+  return step;
+}
+
+const concerns = (means: Means, { answers }: Assessment): Answer[] =>
+  answers.filter(({ check }) => means.answers.includes(check.id));
+
+const expanded = ({ ruling }: Answer): number => COVERAGE_FACTOR * (ruling?.u ?? 0);
+
+/** What a question lacks for a sure fit; 0 where it fits or cannot be worked out. */
+const shortfall = (answer: Answer): number =>
+  answer.ruling && answer.outcome !== "fits" && answer.outcome !== "not asked"
+    ? Math.max(0, expanded(answer) - answer.ruling.margin)
+    : 0;
