@@ -35,7 +35,7 @@ export function route<P extends Params>(
   const allow = [...METHODS.filter((method) => doors[method]), "HEAD", "OPTIONS"]
     .filter((method) => method !== "HEAD" || doors.GET)
     .join(", ");
-  const entries = METHODS.map((method) => [method, guarded(doors[method] ?? refuses(allow), method)]);
+  const entries = METHODS.map((method) => [method, guarded(doors[method] ?? asks(refuses(allow)), method)]);
   const options = guarded(() => new Response(null, { status: 204, headers: { Allow: allow } }), "GET");
   return Object.fromEntries([...entries, ["OPTIONS", options]]);
 }

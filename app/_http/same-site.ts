@@ -11,7 +11,7 @@ export function siteOrigins(): readonly string[] {
  * Lets a change in only from this site's own pages, or from a program that says so itself: no page of
  * another site can send this Origin. Forwarded-host headers are never looked at.
  */
-export function assertSameSite(request: Request): void {
+export function assertSameSite(request: Pick<Request, "headers">): void {
   const origin = request.headers.get("origin");
   if (origin === null) {
     throw new Refused(

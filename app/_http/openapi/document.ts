@@ -1,0 +1,105 @@
+import { z } from "zod";
+import { recordPaths } from "#app/_http/openapi/record-paths.ts";
+import { answer, body, problems } from "#app/_http/openapi/words.ts";
+import { limitsSchema } from "#lib/entry/limits.ts";
+import { motorPatchSchema, motorSchema } from "#lib/entry/motor.ts";
+import { fitRequestSchema } from "#lib/entry/pairing.ts";
+import { sternPatchSchema, sternSchema } from "#lib/entry/stern.ts";
+import { ENGINE_VERSION } from "#lib/fit/report.ts";
+
+/** What is sent, as JSON Schema, out of the very schemas that check it. */
+const sent = (schema: z.ZodType): object => {
+  const { $schema: _, ...rest } = z.toJSONSchema(schema, { io: "input" });
+  return rest;
+};
+
+const problem = {
+  type: "object",
+  description: "Problem details (RFC 9457).",
+  required: ["type", "title", "status", "detail", "errors"],
+  properties: {
+    type: { type: "string" },
+    title: { type: "string" },
+    status: { type: "integer" },
+    detail: { type: "string" },
+    errors: {
+      type: "array",
+      items: {
+        type: "object",
+        required: ["pointer", "detail", "code"],
+        properties: {
+          pointer: { type: "string", description: "JSON pointer (RFC 6901) into what was sent." },
+          detail: { type: "string" },
+          code: { type: "string" },
+        },
+      },
+    },
+  },
+};
+
+const report = {
+  type: "object",
+  description: "Lengths in millimetres, angles in degrees. An absent number is one that cannot be told.",
+  required: [
+    ...["engine", "motor", "stern", "verdict", "governs"],
+    ...["clearances", "needs", "checks", "remedies"],
+  ],
+  properties: {
+    engine: { type: "string", description: "Version of the engine; raised when any number can change." },
+    motor: { type: "string", description: "Id of the motor." },
+    stern: { type: "string", description: "Id of the stern." },
+    verdict: { enum: ["fits", "fouls", "cannot tell"] },
+    governs: { type: "string", description: "Id of the check that governs the verdict." },
+    plate: { type: "object" },
+    clearances: { type: "array", items: { type: "object" } },
+    needs: { type: "object" },
+    checks: { type: "array", items: { type: "object" } },
+    remedies: { type: "array", items: { type: "object" } },
+  },
+};
+
+/** The OpenAPI 3.1 document of the HTTP API. */
+export function openApiDocument(): object {
+  return {
+    openapi: "3.1.1",
+    info: {
+      title: "Sternwright",
+      version: ENGINE_VERSION,
+      description:
+        "Tells whether an outboard motor will hang, steer and tilt on a small boat's stern. Lengths are millimetres, angles degrees, masses kilograms, power kilowatts. A number nobody knows is an absent key. A change must carry the site's own Origin.",
+      license: { name: "MIT", identifier: "MIT" },
+    },
+    servers: [{ url: "/" }],
+    paths: {
+      "/api/fit": {
+        post: {
+          operationId: "fit",
+          summary: "The report of one motor on one stern. Changes nothing; any program may ask.",
+          requestBody: body("FitRequest"),
+          responses: { 200: answer("The report.", "Report"), ...problems(400, 404, 413, 415, 422) },
+        },
+      },
+      ...recordPaths("motor"),
+      ...recordPaths("stern"),
+      "/api/health": {
+        get: {
+          operationId: "health",
+          summary: "Whether the server answers and its store can be read.",
+          responses: { 200: answer("It does."), ...problems(503) },
+        },
+      },
+    },
+    components: {
+      schemas: {
+        Motor: sent(motorSchema),
+        MotorPatch: sent(motorPatchSchema),
+        Stern: sent(sternSchema),
+        SternPatch: sent(sternPatchSchema),
+        Limits: sent(limitsSchema),
+        FitRequest: sent(fitRequestSchema),
+        Report: report,
+        Problem: problem,
+      },
+    },
+  };
+}
