@@ -6,32 +6,15 @@
 import type { Edge, NeededKey, Study } from "#lib/checks/check.ts";
 import { inDegrees } from "#lib/quantity/words.ts";
 import { clearanceHeld } from "#lib/rig/held.ts";
-import type { MotorKey, MotorValues } from "#lib/rig/motor.ts";
-import { MOTION_KEYS, missingOfParts } from "#lib/rig/parts.ts";
+import type { MotorValues } from "#lib/rig/motor.ts";
+import { keysOfObstacle } from "#lib/rig/obstacles.ts";
+import { keysOfPart, missingOfParts } from "#lib/rig/parts.ts";
 import type { LimitKey } from "#lib/standards/common-practice.ts";
-
-const BODY: readonly MotorKey[] = [
-  "cowlFrontMm",
-  "cowlAftMm",
-  "cowlWidthMm",
-  "cowlBottomMm",
-  "cowlTopMm",
-  "midsectionFrontMm",
-  "midsectionAftMm",
-  "midsectionWidthMm",
-  "shaftLengthMm",
-];
-const TILLER: readonly MotorKey[] = [
-  "tillerLengthMm",
-  "tillerHeightMm",
-  "tillerThicknessMm",
-  "tillerOffsetMm",
-];
 
 /** The motor's numbers that say where its moving parts go. */
 export const movingKeys = (motor: MotorValues): NeededKey[] => {
-  const all: NeededKey[] = [...MOTION_KEYS, ...BODY, ...TILLER.filter((key) => motor[key] !== undefined)];
-  return [...new Set<NeededKey>([...all, ...missingOfParts(motor)])];
+  const parts = ["cowl", "midsection", ...(motor.tillerLengthMm === undefined ? [] : ["tiller"])];
+  return [...new Set<NeededKey>([...parts.flatMap(keysOfPart), ...missingOfParts(motor)])];
 };
 
 /** Names of the obstacles in a sentence. */
@@ -59,6 +42,7 @@ export function roomBeside(study: Study, obstacleIds: readonly string[], limitKe
       {
         room: found.mm - limit.value,
         held: (other) => held(other) - limit.value,
+        keys: [...keysOfPart(found.partId), ...keysOfObstacle(id)],
         have: found.mm,
         need: limit.value,
         limit,

@@ -72,7 +72,7 @@ function clearancesOf(mounting: Mounting, answers: readonly Answer[]): ReportCle
     answers.some(
       ({ ruling }) => ruling?.verdict === "fouls" && ruling.edge.have === mounting.clearance(id)?.mm,
     );
-  return mounting.obstacles.flatMap(({ id }) => {
+  return mounting.obstacleIds.flatMap((id) => {
     const found = certain(id) ? mounting.clearance(id) : undefined;
     if (!found) return [];
     return [

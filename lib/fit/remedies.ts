@@ -54,12 +54,22 @@ function serves(after: Assessment, before: Verdict): boolean {
 function remedy(steps: readonly Step[]): Remedy {
   const after = steps.at(-1)!.after;
   return {
-    changes: steps.flatMap(({ changes }) => changes),
+    changes: merged(steps.flatMap(({ changes }) => changes)),
     says: `${steps.map(({ says }) => says).join(", and ")}.`.replace(/^./, (first) => first.toUpperCase()),
     effort: effort(steps),
     after,
     verdictAfter: verdictOfAnswer(after.governing),
   };
+}
+
+/** A key changed twice is one change from first to last. */
+function merged(changes: readonly Change[]): Change[] {
+  const byKey = new Map<string, Change>();
+  for (const change of changes) {
+    const earlier = byKey.get(change.change);
+    byKey.set(change.change, earlier ? { ...earlier, to: change.to } : change);
+  }
+  return [...byKey.values()];
 }
 
 /** Two changes one after the other: the second answers every question that is still amiss after the first. One pair for each two kinds, the one that changes less. */

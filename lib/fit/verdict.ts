@@ -63,7 +63,7 @@ export function assessEdge(
   keys: readonly NeededKey[],
   taken: (key: RigKey) => Taken | undefined,
 ): Assessed {
-  const parts = keys.flatMap((key) => {
+  const parts = (edge.keys ?? keys).flatMap((key) => {
     const entry = key === "steering" || key === "shaftClass" ? undefined : taken(key);
     if (!entry) return [];
     const slope = sensitivity(edge.held, rig, key as RigKey);

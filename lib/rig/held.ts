@@ -9,8 +9,8 @@ import type { Range } from "#lib/geometry/mechanism.ts";
 import { type BracketPoint, legToBracket, steeredToLeg } from "#lib/rig/frame.ts";
 import type { Corner } from "#lib/rig/motor.ts";
 import { handled, type Rig } from "#lib/rig/mounting.ts";
-import { outlinesOf } from "#lib/rig/obstacles.ts";
-import { type PartBox, partBoxes } from "#lib/rig/parts.ts";
+import { outlineOf } from "#lib/rig/obstacles.ts";
+import { type PartBox, partBox } from "#lib/rig/parts.ts";
 
 type Axes = {
   readonly tiltAxisForwardMm: number;
@@ -20,13 +20,13 @@ type Axes = {
 
 /** The clearance of the rig it is given, with pose, direction and nearest points of `found` (on the rig `was`) held. */
 export function clearanceHeld(found: Clearance, obstacleId: string, was: Rig): (rig: Rig) => number {
-  const number = boxesOf(was).findIndex((part) => part.id === found.partId && takes(part, found.pose));
-  const before = boxesOf(was)[number]!;
+  const number = boxesOf(was, found.partId).findIndex((part) => takes(part, found.pose));
+  const before = boxesOf(was, found.partId)[number]!;
   const onPart = shares(before, carriedBack(found.partPoint, before, found.pose, was.motor as Axes));
   const onObstacle = sharesOf(cornersOf(was, obstacleId), found.obstaclePoint);
   const n = found.direction;
   return (rig) => {
-    const part = boxesOf(rig)[number]!;
+    const part = boxesOf(rig, found.partId)[number]!;
     const pose = {
       faceAngleDeg: follow(found.pose.faceAngleDeg, before.faceAngles, part.faceAngles),
       steeringDeg: follow(found.pose.steeringDeg, before.steeringAngles, part.steeringAngles),
@@ -37,11 +37,11 @@ export function clearanceHeld(found: Clearance, obstacleId: string, was: Rig): (
   };
 }
 
-const boxesOf = (rig: Rig): PartBox[] => handled(partBoxes(rig.motor), rig);
+/** The part with the poses it takes; two boxes where the motor is held straight while tilting. */
+const boxesOf = (rig: Rig, partId: string): PartBox[] => handled([partBox(rig.motor, partId)], rig);
 
-function cornersOf({ motor, stern }: Rig, obstacleId: string): readonly BracketPoint[] {
-  return outlinesOf(stern, motor.bracketWidthMm).find(({ id }) => id === obstacleId)!.corners;
-}
+const cornersOf = ({ motor, stern }: Rig, obstacleId: string): readonly BracketPoint[] =>
+  outlineOf(stern, obstacleId, motor.bracketWidthMm).corners;
 
 /** Whether a part takes a pose at all. */
 const takes = ({ faceAngles, steeringAngles }: PartBox, pose: Clearance["pose"]): boolean =>

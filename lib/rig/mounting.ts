@@ -7,7 +7,7 @@ import type { Clearance } from "#lib/geometry/clearance.ts";
 import { leastClearance } from "#lib/geometry/clearance.ts";
 import type { Mechanism, Obstacle, Part } from "#lib/geometry/mechanism.ts";
 import type { MotorKey, MotorValues } from "#lib/rig/motor.ts";
-import { obstaclesOf } from "#lib/rig/obstacles.ts";
+import { obstacleIds, outlineOf, solidOf } from "#lib/rig/obstacles.ts";
 import { mechanismOf, missingOfParts, type PartBox, partsOf, pinRange } from "#lib/rig/parts.ts";
 import type { SternKey, SternValues } from "#lib/rig/stern.ts";
 
@@ -38,6 +38,9 @@ export interface Mounting {
   readonly parts: readonly Part[];
   /** Keys of the moving parts nobody has taken. */
   readonly missing: readonly (MotorKey | "steering")[];
+  /** Ids of the obstacles that are fully known. */
+  readonly obstacleIds: readonly string[];
+  /** The same as solids, made when first asked for. */
   readonly obstacles: readonly Obstacle[];
   /** Least clearance of an obstacle over all parts and poses (held straight while tilting: steering only in the trim-pin holes); undefined where the obstacle or every part is unknown. */
   clearance(obstacleId: string): Clearance | undefined;
@@ -49,19 +52,22 @@ export interface Mounting {
 export function mount(rig: Rig): Mounting {
   const mechanism = mechanismOf(rig.motor);
   const parts = handled(partsOf(rig.motor), rig);
-  const obstacles = obstaclesOf(rig.stern, rig.motor.bracketWidthMm);
+  const ids = obstacleIds(rig.stern, rig.motor.bracketWidthMm);
+  const solid = remembered((id) => solidOf(outlineOf(rig.stern, id, rig.motor.bracketWidthMm)));
   const solve = (straight: boolean) =>
     remembered((obstacleId) => {
-      const obstacle = obstacles.find(({ id }) => id === obstacleId);
-      if (!mechanism || !obstacle || parts.length === 0) return undefined;
-      return leastClearance(mechanism, parts, obstacle, { within: WITHIN_MM, straight });
+      if (!mechanism || !ids.includes(obstacleId) || parts.length === 0) return undefined;
+      return leastClearance(mechanism, parts, solid(obstacleId), { within: WITHIN_MM, straight });
     });
   return {
     rig,
     mechanism,
     parts,
     missing: missingOfParts(rig.motor),
-    obstacles,
+    obstacleIds: ids,
+    get obstacles() {
+      return ids.map(solid);
+    },
     clearance: solve(false),
     straightClearance: solve(true),
   };

@@ -57,6 +57,13 @@ export const OBSTACLE_KEYS = {
   ],
 } as const satisfies Record<string, readonly SternKey[]>;
 
+/** The numbers an obstacle rests on; a listed one rests on none. The straight top of an uncut transom has the bracket's width in place of a notch. */
+export function keysOfObstacle(id: string): readonly (SternKey | "bracketWidthMm")[] {
+  if (id.startsWith("cheek")) return [...OBSTACLE_KEYS.cheek, "bracketWidthMm"];
+  if (id.startsWith("side")) return [...OBSTACLE_KEYS.side, "wellSideHeightMm"];
+  return id === "sole" || id === "bulkhead" ? OBSTACLE_KEYS[id] : [];
+}
+
 export type Side = "port" | "starboard";
 type With<K extends SternKey> = SternValues & Required<Pick<SternValues, K>>;
 
@@ -153,29 +160,50 @@ export function wellSide(side: Side, stern: With<(typeof OBSTACLE_KEYS.side)[num
 }
 
 /**
- * Every obstacle of a stern that is fully known. An uncut transom has a straight top: the motor's bracket
- * covers its middle, so only the top beside the bracket, `bracketWidthMm` wide, can be struck.
+ * Ids of the obstacles of a stern that are fully known. An uncut transom has a straight top: the motor's
+ * bracket covers its middle, so only the top beside the bracket, `bracketWidthMm` wide, can be struck.
  */
-export function outlinesOf(stern: SternValues, bracketWidthMm?: number): Outline[] {
-  const found: Outline[] = [];
-  const seat = seatNow(stern);
+export function obstacleIds(stern: SternValues, bracketWidthMm?: number): string[] {
   const notch = isUncut(stern) ? bracketWidthMm : stern.notchWidthMm;
-  const sides: readonly Side[] = ["port", "starboard"];
-  if (
-    notch !== undefined &&
-    seat !== undefined &&
-    knows(stern, ["transomThicknessMm", "rakeDeg", "transomTopMm"])
-  ) {
-    for (const side of sides) found.push(cheek(side, notch / 2, stern, seat));
-  }
-  if (knows(stern, OBSTACLE_KEYS.sole)) found.push(sole(stern));
-  if (knows(stern, OBSTACLE_KEYS.bulkhead)) found.push(bulkhead(stern));
-  if (knows(stern, OBSTACLE_KEYS.side)) for (const side of sides) found.push(wellSide(side, stern));
-  for (const { label, fromMm, toMm } of stern.obstacles ?? []) {
-    found.push({ id: `obstacle:${label}`, corners: boxCorners(fromMm, toMm) });
-  }
-  return found;
+  const transom = knows(stern, ["transomThicknessMm", "rakeDeg", "transomTopMm"]);
+  return [
+    ...(notch !== undefined && transom && seatNow(stern) !== undefined
+      ? ["cheek-port", "cheek-starboard"]
+      : []),
+    ...(knows(stern, OBSTACLE_KEYS.sole) ? ["sole"] : []),
+    ...(knows(stern, OBSTACLE_KEYS.bulkhead) ? ["bulkhead"] : []),
+    ...(knows(stern, OBSTACLE_KEYS.side) ? ["side-port", "side-starboard"] : []),
+    ...(stern.obstacles ?? []).map(({ label }) => `obstacle:${label}`),
+  ];
 }
+
+/** One of the obstacles `obstacleIds` names; throws for any other. */
+export function outlineOf(stern: SternValues, id: string, bracketWidthMm?: number): Outline {
+  const whole = stern as Required<SternValues>;
+  const side: Side = id.endsWith("-port") ? "port" : "starboard";
+  switch (id) {
+    case "cheek-port":
+    case "cheek-starboard":
+      return cheek(side, (isUncut(stern) ? bracketWidthMm! : whole.notchWidthMm) / 2, whole, seatNow(stern)!);
+    case "sole":
+      return sole(whole);
+    case "bulkhead":
+      return bulkhead(whole);
+    case "side-port":
+    case "side-starboard":
+      // A height nobody took stays unknown: `whole` only promises the keys the sides need.
+      return wellSide(side, stern as With<(typeof OBSTACLE_KEYS.side)[number]>);
+    default: {
+      const listed = stern.obstacles?.find(({ label }) => id === `obstacle:${label}`);
+      if (!listed) throw new Error(`${id}: no such obstacle`);
+      return { id, corners: boxCorners(listed.fromMm, listed.toMm) };
+    }
+  }
+}
+
+/** Every obstacle of a stern that is fully known, by its corners. */
+export const outlinesOf = (stern: SternValues, bracketWidthMm?: number): Outline[] =>
+  obstacleIds(stern, bracketWidthMm).map((id) => outlineOf(stern, id, bracketWidthMm));
 
 /** The same as solids. */
 export const obstaclesOf = (stern: SternValues, bracketWidthMm?: number): Obstacle[] =>

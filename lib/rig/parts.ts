@@ -77,53 +77,65 @@ export interface PartBox extends Pick<Part, "id" | "moves" | "faceAngles" | "ste
   readonly to: Corner;
 }
 
-/** The moving parts that are fully known, as boxes. Empty where the motion is not known. */
-export function partBoxes(motor: MotorValues): PartBox[] {
-  if (!knows(motor, MOTION_KEYS)) return [];
-  const steeringAngles = { from: -motor.steerStarboardDeg, to: motor.steerPortDeg };
-  const height = (aboveSaddleMm: number) => legHeight(aboveSaddleMm, motor.measuredAtDeg, motor);
-  const boxes: PartBox[] = [];
-  const add = (id: string, moves: Part["moves"], from: Corner, to: Corner, faceAngles = tiltRange(motor)) =>
-    boxes.push({
-      id,
-      moves,
-      from: [from[0], from[1], height(from[2])],
-      to: [to[0], to[1], height(to[2])],
-      faceAngles,
-      steeringAngles,
-    });
+type Whole = Required<MotorValues>;
 
-  if (knows(motor, COWL)) {
-    const half = motor.cowlWidthMm / 2;
-    add(
-      "cowl",
-      "steered",
-      [-motor.cowlAftMm, -half, motor.cowlBottomMm],
-      [motor.cowlFrontMm, half, motor.cowlTopMm],
-    );
-  }
-  if (knows(motor, LEG)) {
-    const half = motor.midsectionWidthMm / 2;
-    add(
-      "midsection",
-      "steered",
-      [-motor.midsectionAftMm, -half, -motor.shaftLengthMm],
-      [motor.midsectionFrontMm, half, motor.cowlBottomMm],
-    );
-  }
-  if (hasTiller(motor) && knows(motor, TILLER)) {
-    const half = motor.tillerThicknessMm / 2;
-    add(
-      "tiller",
-      "steered",
-      [0, motor.tillerOffsetMm - half, motor.tillerHeightMm],
-      [motor.tillerLengthMm, motor.tillerOffsetMm + half, motor.tillerHeightMm + motor.tillerThicknessMm],
-      motor.tillerFolds ? pinRange(motor) : tiltRange(motor),
-    );
-  }
-  for (const { label, group, fromMm, toMm } of motor.extraSolids ?? []) add(label, group, fromMm, toMm);
-  return boxes;
+/** The parts every motor may have: what each needs, and its box with heights above the saddle. */
+const BODY: Readonly<
+  Record<string, { readonly keys: readonly MotorKey[]; readonly ends: (motor: Whole) => [Corner, Corner] }>
+> = {
+  cowl: {
+    keys: COWL,
+    ends: (m) => [
+      [-m.cowlAftMm, -m.cowlWidthMm / 2, m.cowlBottomMm],
+      [m.cowlFrontMm, m.cowlWidthMm / 2, m.cowlTopMm],
+    ],
+  },
+  midsection: {
+    keys: LEG,
+    ends: (m) => [
+      [-m.midsectionAftMm, -m.midsectionWidthMm / 2, -m.shaftLengthMm],
+      [m.midsectionFrontMm, m.midsectionWidthMm / 2, m.cowlBottomMm],
+    ],
+  },
+  tiller: {
+    keys: TILLER,
+    ends: (m) => [
+      [0, m.tillerOffsetMm - m.tillerThicknessMm / 2, m.tillerHeightMm],
+      [m.tillerLengthMm, m.tillerOffsetMm + m.tillerThicknessMm / 2, m.tillerHeightMm + m.tillerThicknessMm],
+    ],
+  },
+};
+
+/** The motor's numbers a part rests on, its motion included; an extra solid rests on the motion alone. */
+export const keysOfPart = (id: string): readonly MotorKey[] => [...MOTION_KEYS, ...(BODY[id]?.keys ?? [])];
+
+/** Ids of the moving parts that are fully known. None where the motion is not known. */
+export function partIds(motor: MotorValues): string[] {
+  if (!knows(motor, MOTION_KEYS)) return [];
+  const body = Object.keys(BODY).filter(
+    (id) => knows(motor, BODY[id]!.keys) && (id !== "tiller" || hasTiller(motor)),
+  );
+  return [...body, ...(motor.extraSolids ?? []).map(({ label }) => label)];
 }
+
+/** One of the parts `partIds` names, as a box; throws for any other. A tiller that folds counts only while the leg rests in a hole. */
+export function partBox(motor: MotorValues, id: string): PartBox {
+  const whole = motor as Whole;
+  const extra = motor.extraSolids?.find(({ label }) => label === id);
+  const [from, to] = extra ? [extra.fromMm, extra.toMm] : BODY[id]!.ends(whole);
+  const height = (aboveSaddleMm: number) => legHeight(aboveSaddleMm, whole.measuredAtDeg, whole);
+  return {
+    id,
+    moves: extra?.group ?? "steered",
+    from: [from[0], from[1], height(from[2])],
+    to: [to[0], to[1], height(to[2])],
+    faceAngles: id === "tiller" && motor.tillerFolds ? pinRange(whole) : tiltRange(whole),
+    steeringAngles: { from: -whole.steerStarboardDeg, to: whole.steerPortDeg },
+  };
+}
+
+/** The moving parts that are fully known, as boxes. */
+export const partBoxes = (motor: MotorValues): PartBox[] => partIds(motor).map((id) => partBox(motor, id));
 
 /** The same as solids. */
 export const partsOf = (motor: MotorValues): Part[] =>
