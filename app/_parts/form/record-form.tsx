@@ -3,6 +3,7 @@
 import Link from "next/link";
 import { type FormEvent, type ReactNode, startTransition, useActionState, useState } from "react";
 import { ConflictNotice } from "#app/_parts/form/conflict-notice.tsx";
+import { draftKey } from "#app/_parts/form/draft-key.ts";
 import { FormFact } from "#app/_parts/form/form-fact.tsx";
 import { FormHead } from "#app/_parts/form/form-head.tsx";
 import { GroupFields } from "#app/_parts/form/group-fields.tsx";
@@ -14,7 +15,7 @@ import { TextField } from "#app/_parts/form/text-field.tsx";
 import { fieldsOf, type Texts } from "#app/_parts/form/texts.ts";
 import type { Trouble } from "#app/_parts/form/trouble.ts";
 import { TroubleSummary } from "#app/_parts/form/trouble-summary.tsx";
-import { draftKey, useDraft } from "#app/_parts/form/use-draft.ts";
+import { useDraft } from "#app/_parts/form/use-draft.ts";
 import { usePartner, useReport, useRested } from "#app/_parts/form/use-report.ts";
 import type { Kind } from "#lib/db/kind.ts";
 

@@ -3,9 +3,6 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Texts } from "#app/_parts/form/texts.ts";
 
-/** Where the browser keeps what was typed into a form until it is saved. */
-export const draftKey = (kind: string, id: string | undefined): string => `draft ${kind} ${id ?? "new"}`;
-
 /**
  * The texts of a form, kept in the browser as they are typed, so that a reload, a call or a flat battery's
  * warning loses nothing. `resumed` is true once an earlier draft has been taken up again.

@@ -2,6 +2,8 @@ import "server-only";
 import type { Kind } from "#lib/db/kind.ts";
 import { historyOf } from "#lib/db/records.ts";
 
+/** Addresses beside the records; no record is called so. */
+const RESERVED = new Set(["new", "exchange"]);
 /** Longest stem of an id, leaving room for its number. */
 const STEM_MOST = 60;
 
@@ -10,7 +12,7 @@ export async function freshId(kind: Kind, label: string): Promise<string> {
   const stem = stemOf(label) || kind;
   for (let number = 1; ; number += 1) {
     const id = number === 1 ? stem : `${stem}-${number}`;
-    if ((await historyOf(kind, id)).length === 0) return id;
+    if (!RESERVED.has(id) && (await historyOf(kind, id)).length === 0) return id;
   }
 }
 
