@@ -140,7 +140,7 @@ describe("a record as a form", () => {
         fc.property(anyMotor, (motor) => {
           const { typed, kinds: facts } = formOf(motor, system);
           const result = readMotorForm(typed, facts, system);
-        expect(result.ok ? result.record : result).toEqual(motor);
+          expect(result.ok ? result.record : result).toEqual(motor);
         }),
         { numRuns: 300 },
       );
