@@ -113,8 +113,13 @@ function gapAlongEdges(a: Body, b: Body): number {
 function apart(a: Body, b: Body): number {
   let least = Math.min(cornersToFaces(a, b), cornersToFaces(b, a));
   for (const [i, j] of ENDS) {
-    for (const [k, l] of ENDS)
+    for (let k = 0; k < 24; k += 3) {
+      least = Math.min(least, pointToEdge(b.corners, k, a.corners, 3 * i, 3 * j));
+      least = Math.min(least, pointToEdge(a.corners, k, b.corners, 3 * i, 3 * j));
+    }
+    for (const [k, l] of ENDS) {
       least = Math.min(least, edgeToEdge(a.corners, 3 * i, 3 * j, b.corners, 3 * k, 3 * l));
+    }
   }
   return least;
 }
@@ -161,7 +166,7 @@ function isOver(corners: Float64Array, c: number, to: Body, face: number): boole
   return left === 0 || right === 0;
 }
 
-/** Distance of two segments p + t d and q + u e: between their lines where both feet fall within, else the nearest of the four ends to the other segment. */
+/** Distance of the lines of two segments p + t d and q + u e where both feet fall within; infinite elsewhere (an end is nearer then). */
 function edgeToEdge(a: Float64Array, i: number, j: number, b: Float64Array, k: number, l: number): number {
   const [dx, dy, dz] = [a[j]! - a[i]!, a[j + 1]! - a[i + 1]!, a[j + 2]! - a[i + 2]!];
   const [ex, ey, ez] = [b[l]! - b[k]!, b[l + 1]! - b[k + 1]!, b[l + 2]! - b[k + 2]!];
@@ -174,12 +179,7 @@ function edgeToEdge(a: Float64Array, i: number, j: number, b: Float64Array, k: n
     if (t >= 0 && t <= square && u >= 0 && u <= square)
       return Math.abs(nx * rx + ny * ry + nz * rz) / Math.sqrt(square);
   }
-  return Math.min(
-    pointToEdge(a, i, b, k, l),
-    pointToEdge(a, j, b, k, l),
-    pointToEdge(b, k, a, i, j),
-    pointToEdge(b, l, a, i, j),
-  );
+  return Number.POSITIVE_INFINITY;
 }
 
 function pointToEdge(a: Float64Array, i: number, b: Float64Array, k: number, l: number): number {

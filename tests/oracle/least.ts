@@ -22,7 +22,7 @@ export function leastByLooking(
   parts: readonly Part[],
   obstacle: Obstacle,
   stepDeg = 5,
-  starts = 3,
+  starts = 2,
 ): Least {
   const still = body(obstacle.solid.corners);
   const best: Least[] = [];
