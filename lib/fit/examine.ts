@@ -40,6 +40,8 @@ export interface Options {
   readonly lengths?: LengthSystem;
   readonly handling?: Handling;
   readonly tape?: Tape;
+  /** Ask only these questions. */
+  readonly only?: readonly string[];
 }
 
 /** Hangs the motor on the stern and asks every question. */
@@ -56,7 +58,8 @@ export function examine(motor: Motor, stern: Stern, options: Options = {}): Asse
     limit: (key) => limitOf(rig, key),
     write: lengthWriter(options.lengths ?? "mm"),
   };
-  const first = checks.map((check) => answer(check, study, taken));
+  const wanted = options.only ? checks.filter(({ id }) => options.only!.includes(id)) : checks;
+  const first = wanted.map((check) => answer(check, study, taken));
   const answers = first.map((one) => overruled(one, first));
   const asked = answers.filter((one) => one.outcome !== "not asked" && !answeredBetter(one, answers));
   const [governing] = asked.sort((a, b) => byGravity(ranked(a), ranked(b)));

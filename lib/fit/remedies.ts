@@ -5,7 +5,7 @@
  * more, or when it turns "cannot tell" into a fit. Where no single one serves, pairs of them are tried.
  */
 import { type Answer, type Assessment, examine, type Options, verdictOfAnswer } from "#lib/fit/examine.ts";
-import { type Change, MEANS, type Means, type Variant } from "#lib/fit/means.ts";
+import { type Change, MEANS, type Means, type Proposal, type Variant } from "#lib/fit/means.ts";
 import type { Verdict } from "#lib/fit/report.ts";
 import { COVERAGE_FACTOR } from "#lib/quantity/uncertainty.ts";
 import { lengthWriter } from "#lib/quantity/words.ts";
@@ -98,19 +98,21 @@ function applied(means: Means, variant: Variant, before: Assessment, options: Op
   if (!concerns(means, before).some(({ outcome }) => outcome === "fouls" || outcome === "cannot tell"))
     return undefined;
   let beyond = Math.max(0, ...concerns(means, before).map(expanded));
-  let step: Step | undefined;
+  let proposal: Proposal | undefined;
   for (let attempt = 0; attempt < TRIES; attempt += 1) {
-    const proposal = means.propose(variant, before.mounting, beyond, lengthWriter(options.lengths ?? "mm"));
-    if (!proposal) break;
-    const { motor, stern, handling } = proposal.variant;
-    const after = examine(motor, stern, { ...options, handling });
-    step = { ...proposal, means, after };
-    const short = Math.max(0, ...concerns(means, after).map(shortfall));
+    const next = means.propose(variant, before.mounting, beyond, lengthWriter(options.lengths ?? "mm"));
+    if (!next) break;
+    proposal = next;
+    const answers = looked(next.variant, { ...options, only: means.answers }).answers;
+    const short = Math.max(0, ...answers.map(shortfall));
     if (short === 0) break;
     beyond += short + 0.05;
   }
-  return step;
+  return proposal && { ...proposal, means, after: looked(proposal.variant, options) };
 }
+
+const looked = ({ motor, stern, handling }: Variant, options: Options): Assessment =>
+  examine(motor, stern, { ...options, handling });
 
 const concerns = (means: Means, { answers }: Assessment): Answer[] =>
   answers.filter(({ check }) => means.answers.includes(check.id));

@@ -37,23 +37,30 @@ export function verdictOf(margin: number, u: number): Verdict {
   return margin + expanded < -1e-9 ? "fouls" : "cannot tell";
 }
 
-/** The rig with one number moved by `by`; the pin angles move together. */
-export function nudged(rig: Rig, key: RigKey, by: number): Rig {
-  if (key === "pinAnglesDeg") {
-    const pinAnglesDeg = rig.motor.pinAnglesDeg!.map((angle) => angle + by);
-    return { ...rig, motor: { ...rig.motor, pinAnglesDeg } };
-  }
-  const side = key in motorFields ? "motor" : "stern";
-  const value = (rig[side] as Readonly<Record<string, number>>)[key]!;
-  return { ...rig, [side]: { ...rig[side], [key]: value + by } };
-}
-
 /** Half the step of the central difference, in the number's own unit. */
 const STEP = 1e-3;
 
-/** Change of a held margin per unit of one number. */
-export function sensitivity(held: (rig: Rig) => number, rig: Rig, key: RigKey): number {
-  return (held(nudged(rig, key, STEP)) - held(nudged(rig, key, -STEP))) / (2 * STEP);
+/**
+ * Change of a held margin per unit of one number; the pin angles move together. Works on one copy of each
+ * record, made once: a pairing has some two hundred slopes.
+ */
+export function slopesOf(held: (rig: Rig) => number, rig: Rig): (key: RigKey) => number {
+  const motor: Record<string, unknown> = { ...rig.motor };
+  const stern: Record<string, unknown> = { ...rig.stern };
+  const withMotor = { ...rig, motor } as Rig;
+  const withStern = { ...rig, stern } as Rig;
+  return (key) => {
+    const ofMotor = key in motorFields;
+    const [record, probe] = ofMotor ? [motor, withMotor] : [stern, withStern];
+    const was = record[key] as number | readonly number[];
+    const moved = (by: number) => {
+      record[key] = typeof was === "number" ? was + by : was.map((angle) => angle + by);
+      return held(probe);
+    };
+    const slope = (moved(STEP) - moved(-STEP)) / (2 * STEP);
+    record[key] = was;
+    return slope;
+  };
 }
 
 /** An edge's margin with its spread over the numbers it can depend on. Largest share first. */
@@ -63,10 +70,11 @@ export function assessEdge(
   keys: readonly NeededKey[],
   taken: (key: RigKey) => Taken | undefined,
 ): Assessed {
+  const slopeOf = slopesOf(edge.held, rig);
   const parts = (edge.keys ?? keys).flatMap((key) => {
     const entry = key === "steering" || key === "shaftClass" ? undefined : taken(key);
     if (!entry) return [];
-    const slope = sensitivity(edge.held, rig, key as RigKey);
+    const slope = slopeOf(key as RigKey);
     return Math.abs(slope) < 1e-9 ? [] : [{ key: key as RigKey, taken: entry, slope }];
   });
   const u = combined(parts.map(({ taken: { halfWidth }, slope }) => slope * standardUncertainty(halfWidth)));

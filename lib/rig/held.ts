@@ -25,16 +25,26 @@ export function clearanceHeld(found: Clearance, obstacleId: string, was: Rig): (
   const onPart = shares(before, carriedBack(found.partPoint, before, found.pose, was.motor as Axes));
   const onObstacle = sharesOf(cornersOf(was, obstacleId), found.obstaclePoint);
   const n = found.direction;
+  const partWas = placeOfPart(was);
+  const obstacleWas = blend(cornersOf(was, obstacleId), onObstacle);
   return (rig) => {
+    // What was not changed need not be worked out again.
+    const x = rig.motor === was.motor ? partWas : placeOfPart(rig);
+    const y =
+      rig.stern === was.stern && rig.motor.bracketWidthMm === was.motor.bracketWidthMm
+        ? obstacleWas
+        : blend(cornersOf(rig, obstacleId), onObstacle);
+    return n[0] * (x[0] - y[0]) + n[1] * (x[1] - y[1]) + n[2] * (x[2] - y[2]);
+  };
+
+  function placeOfPart(rig: Rig): BracketPoint {
     const part = boxesOf(rig, found.partId)[number]!;
     const pose = {
       faceAngleDeg: follow(found.pose.faceAngleDeg, before.faceAngles, part.faceAngles),
       steeringDeg: follow(found.pose.steeringDeg, before.steeringAngles, part.steeringAngles),
     };
-    const x = carried(pointAt(part, onPart), part, pose, rig.motor as Axes);
-    const y = blend(cornersOf(rig, obstacleId), onObstacle);
-    return n[0] * (x[0] - y[0]) + n[1] * (x[1] - y[1]) + n[2] * (x[2] - y[2]);
-  };
+    return carried(pointAt(part, onPart), part, pose, rig.motor as Axes);
+  }
 }
 
 /** The part with the poses it takes; two boxes where the motor is held straight while tilting. */
