@@ -25,10 +25,10 @@ export interface Travel {
   readonly to: number;
 }
 
-/** The clearance at the place returned lies between the limit and this much above it, mm, unless the need jumps or the range begins there. */
-const SPARE = 0.08;
-/** Width of each certificate, mm: what is left of the 0.1 mm. */
-const WITHIN = 0.03;
+/** Width of each certificate, mm. */
+const WITHIN = 0.01;
+/** The clearance at the place returned lies between the limit and this much above it, mm, unless the range begins there or the need jumps. */
+const SPARE = 0.015;
 /** Slides before bisecting. */
 const SLIDES = 12;
 /** Bisection ends at this width of position. */
@@ -55,8 +55,8 @@ export function leastSlide(
     leastClearance(mechanism, parts, obstacleAt(position), {
       ...options,
       within: WITHIN,
-      // Far from the limit a rough figure slides as well.
-      withinOverlap: limitMm > 1 ? 1 : WITHIN,
+      // A rough figure slides as well, so long as it falls short of the limit.
+      withinOverlap: limitMm >= 0 ? 1 : WITHIN,
     });
   const farthest = at(range.to);
   if (farthest.lowerMm < limitMm) return { position: undefined, clearance: farthest, jumps: false };
@@ -86,7 +86,7 @@ function slide(at: (position: number) => Clearance, limitMm: number, range: Trav
   return { position, clearance };
 }
 
-/** Halves the way between a place that may fall short and one that keeps the limit until the clearance or the place is close enough. */
+/** Halves the way between a place that falls short and one that keeps the limit until clearance or place is close enough. */
 function bisect(at: (position: number) => Clearance, limitMm: number, short: Stand, kept: Stand): Stand {
   if (short.clearance.lowerMm >= limitMm) return short;
   let low = short.position;
@@ -95,7 +95,7 @@ function bisect(at: (position: number) => Clearance, limitMm: number, short: Sta
     const position = (low + best.position) / 2;
     const clearance = at(position);
     if (clearance.lowerMm >= limitMm) best = { position, clearance };
-    else low = position;
+    else low = position + Math.max(0, limitMm - clearance.mm);
   }
   return best;
 }
