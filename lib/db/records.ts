@@ -91,11 +91,16 @@ export interface Draft<K extends Kind = Kind> {
   readonly raw?: Taking["raw"];
 }
 
+/** Ids that would stand in the way of an address: /api/motors/export is no record. */
+const RESERVED: ReadonlySet<string> = new Set(["export", "import", "new"]);
+
 /** Stores many new records, all of them or none. Throws DuplicateId for the first whose id is taken or ever was. */
 export async function createRecords(
   drafts: readonly Draft[],
   more: Omit<Taking, "raw"> = {},
 ): Promise<Stored<RecordOf<Kind>>[]> {
+  const reserved = drafts.find(({ record }) => RESERVED.has(record.id));
+  if (reserved) throw new DuplicateId(reserved.record.id);
   const at = new Date().toISOString();
   const batch = drafts.flatMap(({ kind, record, raw }) => creation(kind, record, at, { raw, ...more }));
   try {

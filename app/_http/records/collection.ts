@@ -1,11 +1,11 @@
 import { readJson, readQuery } from "#app/_http/body.ts";
-import { Refused } from "#app/_http/problem.ts";
 import { entryOf, pathOf } from "#app/_http/records/paths.ts";
 import { querySchemas } from "#app/_http/records/query.ts";
 import { route } from "#app/_http/route.ts";
 import { etagOf } from "#app/_http/version.ts";
 import type { Kind } from "#lib/db/kind.ts";
 import { allRecords, createRecord, type Filter, listRecords, type Stored } from "#lib/db/records.ts";
+import { StoreError } from "#lib/db/store-error.ts";
 import { searchRecords } from "#lib/search/records.ts";
 
 /** `GET` lists or searches, `POST` makes a new record. */
@@ -33,7 +33,8 @@ async function searched<K extends Kind>(
   query: string,
   { cursor = "0", limit = 50, ...filter }: Filter,
 ): Promise<{ items: Stored<{ id: string }>[]; next?: string }> {
-  if (!/^\d{1,6}$/.test(cursor)) throw new Refused(400, "This cursor is not one this search gave out.");
+  if (!/^\d{1,6}$/.test(cursor))
+    throw new StoreError("bad cursor", "This cursor is not one this search gave out.");
   const from = Number(cursor);
   const best = searchRecords(await allRecords(kind, filter), query);
   const items = best.slice(from, from + limit);
