@@ -25,6 +25,8 @@ export interface Edge {
   readonly room: number;
   /** The same room on a slightly different rig, holding the pin hole, pose and direction found. */
   readonly held: (rig: Rig) => number;
+  /** The same room worked out anew, place and all, where that can differ from `held`. */
+  readonly anew?: (rig: Rig) => number;
   /** The numbers it can depend on; absent, all the check's. */
   readonly keys?: readonly NeededKey[];
   /** What is there and what is wanted, in the check's unit. */

@@ -7,6 +7,7 @@ import type { Edge, NeededKey, Study } from "#lib/checks/check.ts";
 import { inDegrees } from "#lib/quantity/words.ts";
 import { clearanceHeld } from "#lib/rig/held.ts";
 import type { MotorValues } from "#lib/rig/motor.ts";
+import { mount } from "#lib/rig/mounting.ts";
 import { keysOfObstacle } from "#lib/rig/obstacles.ts";
 import { keysOfPart, missingOfParts } from "#lib/rig/parts.ts";
 import type { LimitKey } from "#lib/standards/common-practice.ts";
@@ -42,6 +43,7 @@ export function roomBeside(study: Study, obstacleIds: readonly string[], limitKe
       {
         room: found.mm - limit.value,
         held: (other) => held(other) - limit.value,
+        anew: (other) => mount(other).clearance(id)!.mm - limit.value,
         keys: [...keysOfPart(found.partId), ...keysOfObstacle(id)],
         have: found.mm,
         need: limit.value,

@@ -46,6 +46,7 @@ export function assess(
     clearances: clearancesOf(mounting, answers),
     needs: needsOf(mounting),
     checks: answers.map(setDown),
+    ...(options.estimates && options.estimates.length > 0 && { estimated: options.estimates }),
     measureNext: nextOf(governing, options),
     remedies: remediesOf(motor, stern, assessment, asked).map(remedyDown),
   });
@@ -110,6 +111,7 @@ function setDown({ check, outcome, ruling, missing, says }: Answer): ReportCheck
       },
     }),
     says,
+    ...(ruling?.jumps && { jumps: true as const }),
     ...(ruling && { restsOn: budgetOf(ruling) }),
     ...(missing.length > 0 && { missing }),
     ...(next && { measureNext: next.key }),
@@ -124,6 +126,7 @@ const budgetOf = ({ budget }: Assessed): ReportBudgetLine[] =>
     plusMinus: taken.halfWidth,
     how: taken.how,
     byDefault: taken.byDefault,
+    ...(taken.fromLike && { fromLike: true as const }),
     sensitivity,
     share,
   }));

@@ -4,6 +4,7 @@
  */
 import { type Check, limitOf, type NeededKey, type Study } from "#lib/checks/check.ts";
 import { checks } from "#lib/checks/index.ts";
+import { filledIn, type LikeEstimate } from "#lib/fit/like-motors.ts";
 import type { Outcome, Verdict } from "#lib/fit/report.ts";
 import { type Assessed, assessEdge, byGravity } from "#lib/fit/verdict.ts";
 import { COVERAGE_FACTOR, type Tape } from "#lib/quantity/uncertainty.ts";
@@ -40,19 +41,22 @@ export interface Options {
   readonly lengths?: LengthSystem;
   readonly handling?: Handling;
   readonly tape?: Tape;
+  /** Numbers of the motor that nobody took and that come from like motors. */
+  readonly estimates?: readonly LikeEstimate[];
   /** Ask only these questions. */
   readonly only?: readonly string[];
 }
 
 /** Hangs the motor on the stern and asks every question. */
-export function examine(motor: Motor, stern: Stern, options: Options = {}): Assessment {
+export function examine(recorded: Motor, stern: Stern, options: Options = {}): Assessment {
+  const motor = filledIn(recorded, options.estimates ?? []);
   const rig: Rig = {
     motor: motorValues(motor),
     stern: { ...sternValues(stern), limits: { ...stern.limits, ...options.limits } },
     ...(options.handling && { handling: options.handling }),
   };
   const mounting = mount(rig);
-  const taken = takenOf(motor, stern, options.tape);
+  const taken = takenOf(motor, stern, options.tape, new Set(options.estimates?.map(({ key }) => key)));
   const study: Study = {
     mounting,
     limit: (key) => limitOf(rig, key),
@@ -104,12 +108,13 @@ export const nameOf = (key: NeededKey): string => {
 };
 
 /** "…: 14 mm to spare, give or take 4 mm." */
-function finding({ margin, u, edge, verdict }: Assessed, check: Check, { write }: Study): string {
+function finding({ margin, u, edge, verdict, jumps }: Assessed, check: Check, { write }: Study): string {
   const figure = check.unit === "mm" ? write : inDegrees;
   const room = margin < 0 ? `${figure(-margin)} short` : `${figure(margin)} to spare`;
   const spread = u > 0 ? `, give or take ${figure(COVERAGE_FACTOR * u)}` : "";
+  const rough = jumps ? " (rough: the tightest place jumps within the spread)" : "";
   const doubt = verdict === "cannot tell" ? ": too close to tell" : "";
-  return `${edge.says.charAt(0).toUpperCase()}${edge.says.slice(1)}: ${room}${spread}${doubt}.`;
+  return `${edge.says.charAt(0).toUpperCase()}${edge.says.slice(1)}: ${room}${spread}${rough}${doubt}.`;
 }
 
 /** A rough question never governs beside the better one, once that is answered. */

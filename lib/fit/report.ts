@@ -74,6 +74,8 @@ export interface ReportCheck {
   readonly limit?: ReportLimit;
   /** One sentence in the trade's words. */
   readonly says: string;
+  /** The tightest place jumps within the spread: the give-or-take was widened, and is rough. */
+  readonly jumps?: true;
   /** The numbers the margin rests on, largest part of its variance first. */
   readonly restsOn?: readonly ReportBudgetLine[];
   /** Keys of the numbers the check needs and nobody has taken. */
@@ -90,10 +92,24 @@ export interface ReportBudgetLine {
   readonly how: How;
   /** True where nobody gave the half-width and it follows from `how`. */
   readonly byDefault: boolean;
+  /** True where nobody took it on this motor: it comes from like motors. */
+  readonly fromLike?: true;
   /** Change of the margin per unit of the number. */
   readonly sensitivity: number;
   /** Part of the margin's variance, 0 to 1. */
   readonly share: number;
+}
+
+/** A number nobody took on this motor, estimated from like motors. */
+export interface ReportEstimate {
+  readonly key: string;
+  readonly value: number | readonly number[];
+  /** Half of the interval that holds nine of ten. */
+  readonly plusMinus: number;
+  /** Ids of the records it comes from, the likest first. */
+  readonly from: readonly string[];
+  /** Few records had it: the interval is a wide guess. */
+  readonly few: boolean;
 }
 
 /** The one measurement that would settle the governing question. */
@@ -135,6 +151,8 @@ export interface Report {
   readonly clearances: readonly ReportClearance[];
   readonly needs: ReportNeeds;
   readonly checks: readonly ReportCheck[];
+  /** The motor's numbers that come from like motors, where that was asked for. */
+  readonly estimated?: readonly ReportEstimate[];
   readonly measureNext?: ReportMeasureNext;
   readonly remedies: readonly ReportRemedy[];
 }

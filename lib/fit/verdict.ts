@@ -24,17 +24,26 @@ export interface Assessed {
   readonly margin: number;
   /** Standard uncertainty of the margin. */
   readonly u: number;
+  /** The tightest place jumps within the spread: U was widened by what the straight line missed. */
+  readonly jumps: boolean;
   /** The margin with every half-width at its bad end. */
   readonly worstCase: number;
   readonly budget: readonly Share[];
   readonly verdict: Verdict;
 }
 
-/** Fits when margin - U >= 0, fouls when margin + U < 0, else it cannot be told; U = 2 u. A hair of rounding (1e-9) is not a foul. */
-export function verdictOf(margin: number, u: number): Verdict {
-  const expanded = COVERAGE_FACTOR * u;
-  if (margin - expanded >= -1e-9) return "fits";
-  return margin + expanded < -1e-9 ? "fouls" : "cannot tell";
+/** A hair of rounding, in the margin's unit, is not a foul. */
+const HAIR = 1e-9;
+
+/**
+ * Fits when margin - U >= 0, fouls when margin + U < 0, else it cannot be told; U = 2 u. What rests on
+ * like motors must hold even at the far end of their intervals: `far` is how far that moves the margin,
+ * `uElse` the spread of everything else.
+ */
+export function verdictOf(margin: number, u: number, far = 0, uElse = 0): Verdict {
+  const reach = Math.max(COVERAGE_FACTOR * u, far === 0 ? 0 : far + COVERAGE_FACTOR * uElse);
+  if (margin - reach >= -HAIR) return "fits";
+  return margin + reach < -HAIR ? "fouls" : "cannot tell";
 }
 
 /** Half the step of the central difference, in the number's own unit. */
@@ -63,6 +72,20 @@ export function slopesOf(held: (rig: Rig) => number, rig: Rig): (key: RigKey) =>
   };
 }
 
+interface Part {
+  readonly key: RigKey;
+  readonly taken: Taken;
+  readonly slope: number;
+}
+
+/** Standard uncertainty of a margin from its parts. */
+const spreadOf = (parts: readonly Part[]): number =>
+  combined(parts.map(({ taken: { halfWidth }, slope }) => slope * standardUncertainty(halfWidth)));
+
+/** How far the half-widths of the parts can move a margin at the worst. */
+const farthest = (parts: readonly Part[]): number =>
+  parts.reduce((sum, { taken: { halfWidth }, slope }) => sum + Math.abs(slope) * halfWidth, 0);
+
 /** An edge's margin with its spread over the numbers it can depend on. Largest share first. */
 export function assessEdge(
   edge: Edge,
@@ -71,30 +94,64 @@ export function assessEdge(
   taken: (key: RigKey) => Taken | undefined,
 ): Assessed {
   const slopeOf = slopesOf(edge.held, rig);
-  const parts = (edge.keys ?? keys).flatMap((key) => {
+  const parts = (edge.keys ?? keys).flatMap((key): Part[] => {
     const entry = key === "steering" || key === "shaftClass" ? undefined : taken(key);
     if (!entry) return [];
     const slope = slopeOf(key as RigKey);
     return Math.abs(slope) < 1e-9 ? [] : [{ key: key as RigKey, taken: entry, slope }];
   });
-  const u = combined(parts.map(({ taken: { halfWidth }, slope }) => slope * standardUncertainty(halfWidth)));
-  const spread = parts.reduce((sum, { taken: { halfWidth }, slope }) => sum + Math.abs(slope) * halfWidth, 0);
+  const linear = spreadOf(parts);
+  const jump = jumpBeyond(edge, rig, parts, linear);
+  const u = linear + jump / COVERAGE_FACTOR;
+  const [like, other] = [
+    parts.filter((part) => part.taken.fromLike),
+    parts.filter((part) => !part.taken.fromLike),
+  ];
   const budget = parts
     .map(({ key, taken: entry, slope }) => ({
       key,
       taken: entry,
       sensitivity: slope,
-      share: u === 0 ? 0 : (slope * standardUncertainty(entry.halfWidth)) ** 2 / u ** 2,
+      share: linear === 0 ? 0 : (slope * standardUncertainty(entry.halfWidth)) ** 2 / linear ** 2,
     }))
     .sort((a, b) => b.share - a.share);
   return {
     edge,
     margin: edge.room,
     u,
-    worstCase: edge.room - spread,
+    jumps: jump > 0,
+    worstCase: edge.room - farthest(parts) - jump,
     budget,
-    verdict: verdictOf(edge.room, u),
+    verdict: verdictOf(edge.room, u, farthest(like), spreadOf(other)),
   };
+}
+
+/** A miss of the straight line by less than this share of U, or this many mm, is no jump. */
+const LINEAR_SHARE = 0.1;
+const LINEAR_MM = 0.2;
+
+/**
+ * How much less room there is than the straight line says where the numbers stand two standard
+ * uncertainties towards the foul (the likeliest such place: each moved in proportion to its part of the
+ * variance). More than a tenth of U: the tightest place jumps, and the spread is widened by the miss.
+ */
+function jumpBeyond({ anew, room }: Edge, rig: Rig, parts: readonly Part[], u: number): number {
+  if (!anew || u === 0) return 0;
+  const expanded = COVERAGE_FACTOR * u;
+  const moved = parts.reduce((at, { key, taken: { halfWidth }, slope }) => {
+    const by = (-COVERAGE_FACTOR * slope * standardUncertainty(halfWidth) ** 2) / u;
+    return shifted(at, key, by);
+  }, rig);
+  const miss = room - expanded - anew(moved);
+  return miss > Math.max(LINEAR_SHARE * expanded, LINEAR_MM) ? miss : 0;
+}
+
+/** The rig with one number moved by `by`; the pin angles move together. */
+function shifted(rig: Rig, key: RigKey, by: number): Rig {
+  const side = key in motorFields ? "motor" : "stern";
+  const was = (rig[side] as Readonly<Record<string, number | readonly number[]>>)[key]!;
+  const value = typeof was === "number" ? was + by : was.map((angle) => angle + by);
+  return { ...rig, [side]: { ...rig[side], [key]: value } };
 }
 
 const GRAVITY: Record<Verdict, number> = { fouls: 0, "cannot tell": 1, fits: 2 };

@@ -32,6 +32,8 @@ export interface Taken {
   readonly how: Entry["how"];
   /** True where the half-width follows from `how` because nobody gave one. */
   readonly byDefault: boolean;
+  /** True where nobody took it on this motor at all: it comes from like motors. */
+  readonly fromLike: boolean;
 }
 
 /** Looks a key up in both records; undefined where nobody took it. One half-width serves the whole list of pin angles. */
@@ -39,6 +41,7 @@ export function takenOf(
   motor: Motor,
   stern: Stern,
   tape: Tape = USUAL_TAPE,
+  fromLike: ReadonlySet<string> = new Set(),
 ): (key: RigKey) => Taken | undefined {
   const entries = { ...stern, ...motor } as unknown as Readonly<Record<string, Entry | undefined>>;
   return (key) => {
@@ -51,6 +54,7 @@ export function takenOf(
       how,
       halfWidth: plusMinus ?? defaultHalfWidth(size, fieldOf(key).unit, how, tape),
       byDefault: plusMinus === undefined,
+      fromLike: fromLike.has(key),
     };
   };
 }
