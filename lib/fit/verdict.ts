@@ -101,8 +101,8 @@ export function assessEdge(
     return Math.abs(slope) < 1e-9 ? [] : [{ key: key as RigKey, taken: entry, slope }];
   });
   const linear = spreadOf(parts);
-  const jump = jumpBeyond(edge, rig, parts, linear);
-  const u = linear + jump / COVERAGE_FACTOR;
+  const miss = missOfLine(edge, rig, parts, linear);
+  const u = linear + miss / COVERAGE_FACTOR;
   const [like, other] = [
     parts.filter((part) => part.taken.fromLike),
     parts.filter((part) => !part.taken.fromLike),
@@ -119,8 +119,8 @@ export function assessEdge(
     edge,
     margin: edge.room,
     u,
-    jumps: jump > 0,
-    worstCase: edge.room - farthest(parts) - jump,
+    jumps: miss > Math.max(LINEAR_SHARE * COVERAGE_FACTOR * linear, LINEAR_MM),
+    worstCase: edge.room - farthest(parts) - miss,
     budget,
     verdict: verdictOf(edge.room, u, farthest(like), spreadOf(other)),
   };
@@ -133,17 +133,15 @@ const LINEAR_MM = 0.2;
 /**
  * How much less room there is than the straight line says where the numbers stand two standard
  * uncertainties towards the foul (the likeliest such place: each moved in proportion to its part of the
- * variance). More than a tenth of U: the tightest place jumps, and the spread is widened by the miss.
+ * variance). The spread is widened by it; a large miss means that the tightest place jumps.
  */
-function jumpBeyond({ anew, room }: Edge, rig: Rig, parts: readonly Part[], u: number): number {
+function missOfLine({ anew, room }: Edge, rig: Rig, parts: readonly Part[], u: number): number {
   if (!anew || u === 0) return 0;
-  const expanded = COVERAGE_FACTOR * u;
   const moved = parts.reduce((at, { key, taken: { halfWidth }, slope }) => {
     const by = (-COVERAGE_FACTOR * slope * standardUncertainty(halfWidth) ** 2) / u;
     return shifted(at, key, by);
   }, rig);
-  const miss = room - expanded - anew(moved);
-  return miss > Math.max(LINEAR_SHARE * expanded, LINEAR_MM) ? miss : 0;
+  return Math.max(0, room - COVERAGE_FACTOR * u - anew(moved));
 }
 
 /** The rig with one number moved by `by`; the pin angles move together. */
