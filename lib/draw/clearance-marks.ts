@@ -46,14 +46,15 @@ export function bestView(shown: Shown, hung: Hung): View {
   );
 }
 
-/** A clearance drawn in a view at its pose: dots on the two nearest points, the dimension between them, and the overlap where there is one. `aside` shifts the figure, paper mm. */
+/** A clearance drawn in a view at its pose: dots on the two nearest points, the dimension between them, and the overlap where there is one. The figure begins (`start`) or ends (`end`) at `figureAt`. */
 export function clearanceMarks(
   shown: Shown,
   view: View,
   hung: Hung,
   write: (mm: number) => string,
   scale: number,
-  aside: Flat,
+  figureAt: Flat,
+  align: "start" | "end" = "start",
 ): Mark[] {
   const [part, obstacle] = [shown.nearest.partMm, shown.nearest.obstacleMm].map((point) =>
     fromBracket(view, point, hung.berth),
@@ -64,6 +65,7 @@ export function clearanceMarks(
     arc(at, 0.55 * scale, [0, 360], { line: "dimension", tone, fill: "solid", of: "nearest point" }),
   );
   const words = `${partWords(shown.part)} to ${obstacleWords(shown.obstacle)}`;
+  const figure = `${fouls ? `FOULS ${write(-shown.mm)}` : write(shown.mm)} ${words}`;
   const dimension: Dimension = {
     mark: "dimension",
     from: part,
@@ -71,11 +73,9 @@ export function clearanceMarks(
     along: "along",
     offset: 0,
     tone,
-    figure: `${fouls ? `FOULS ${write(-shown.mm)}` : write(shown.mm)} ${words}`,
-    figureAt: [
-      (part[0] + obstacle[0]) / 2 + aside[0] * scale,
-      (part[1] + obstacle[1]) / 2 + aside[1] * scale,
-    ],
+    figure,
+    figureAt,
+    figureAlign: align,
     mm: shown.mm,
     of: words,
   };

@@ -77,7 +77,8 @@ export function figureOf(dimension: Dimension, scale: number): Lettering {
   const [a, b] = dimensionLine(dimension, scale);
   if (dimension.figureAt) {
     const leader: Flat = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-    const style = { height: FIGURE, align: "middle", tone: dimension.tone, halo: true, leader } as const;
+    const align = dimension.figureAlign ?? "middle";
+    const style = { height: FIGURE, align, tone: dimension.tone, halo: true, leader } as const;
     return lettering(dimension.figureAt, dimension.figure, style);
   }
   const angle = slope(dimension);

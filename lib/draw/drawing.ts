@@ -61,6 +61,8 @@ export interface Dimension {
   readonly figure: string;
   /** Where the figure stands level, with a leader to the dimension line; absent = over the line. */
   readonly figureAt?: Flat;
+  /** How a figure that stands apart lies to that point; `middle` where not said. */
+  readonly figureAlign?: "start" | "middle" | "end";
   /** The length the figure stands for, millimetres: what the tests compare with the report. */
   readonly mm: number;
   /** What is dimensioned, in words that can stand in a table. */

@@ -2,7 +2,7 @@ import type { Drawing, Flat, Lettering, Window } from "#lib/draw/drawing.ts";
 import { cos, sin } from "#lib/quantity/angle.ts";
 
 /** Breadth of a character as a part of the height of capitals: a generous mean for condensed drawing-office lettering. */
-const BREADTH = 0.78;
+const BREADTH = 0.68;
 
 /** Breadth of a line of lettering on paper, mm. An estimate on the broad side: the writer's face may be narrower. */
 export const breadthOf = (text: string, height: number): number => text.length * height * BREADTH;

@@ -35,16 +35,19 @@ export interface DrawnPairing {
   readonly lengths: Strip["lengths"];
 }
 
+/** The scale of a sheet that holds no drawing. */
+const USUAL_SCALE = 10;
+
 const nothing = (title: string): Content => ({
   title,
   says: "Nothing can be drawn yet: the transom's rake and the height of the seat are not both known.",
-  things: [],
-  lettered: () => [
+  things: [
     lettering([0, 0], "Nothing to draw on yet: take the transom's rake and the seat height.", {
       height: 3.5,
       align: "middle",
     }),
   ],
+  lettered: () => [],
   notes: [],
 });
 
@@ -58,7 +61,7 @@ function contentsOf({ mounting, report, lengths }: DrawnPairing): readonly [Cont
 /** The three sheets of a report, to the one ISO 5455 scale at which all of them fit. */
 export function reportDrawings(pairing: DrawnPairing): ReportDrawings {
   const contents = contentsOf(pairing);
-  const scale = scaleFor(contents);
+  const scale = hang(pairing.mounting) ? scaleFor(contents) : USUAL_SCALE;
   const { motorLabel: motor, sternLabel: stern, lengths, report } = pairing;
   const strip = { motor, stern, lengths, engine: report.engine };
   const [first, second, third] = contents.map((content, i) => sheeted(content, scale, strip, i + 1));
@@ -111,7 +114,10 @@ export function posedDrawing(
         ...(nearest
           ? [
               ...foulMarks(nearest, view, hung, pose),
-              ...clearanceMarks(nearest, view, hung, figureWriter(lengths), scale, [-14, 16]),
+              ...clearanceMarks(nearest, view, hung, figureWriter(lengths), scale, [
+                window.left + 4 * scale,
+                window.top - 6 * scale,
+              ]),
             ]
           : []),
       ]

@@ -3,7 +3,15 @@
 import { drawnBracket } from "#lib/draw/bracket-view.ts";
 import { bestView, clearanceMarks, foulMarks, obstacleWords, partWords } from "#lib/draw/clearance-marks.ts";
 import { arrowhead } from "#lib/draw/dimension.ts";
-import { arc, type Dimension, type Flat, lettering, line, type Mark } from "#lib/draw/drawing.ts";
+import {
+  arc,
+  type Dimension,
+  type Flat,
+  lettering,
+  line,
+  type Mark,
+  type Window,
+} from "#lib/draw/drawing.ts";
 import { envelope, ghostMotor, type Hung, plateBelowAxis, solidMotor, tiltAxis } from "#lib/draw/hung.ts";
 import { type Content, extent } from "#lib/draw/sheet.ts";
 import {
@@ -31,6 +39,8 @@ export interface Subject {
 
 /** Heads of the motor: what strikes first, and what a ghost of a tightest pose shows. */
 const HEAD = ["cowl", "tiller", "grip", "leg"];
+/** What is at the other end of it. */
+const FOOT = ["plate", "propeller", "skeg"];
 /** At most so many tightest poses are ghosted in one view; the rest stand in the table. */
 const GHOSTS = 2;
 
@@ -49,9 +59,9 @@ const plumb = (...parts: Parameters<typeof level>): Dimension => ({ ...level(...
 const straight = (...parts: Parameters<typeof level>): Dimension => ({ ...level(...parts), along: "along" });
 
 /** How far the stern is drawn: past the well and past the motor's head, and never less than half a metre each way. */
-function reachOf({ mounting: { rig }, berth }: Hung): Reach {
+function reachOf({ mounting: { rig } }: Hung): Reach {
   const { stern, motor } = rig;
-  const well = (stern.wellDepthMm ?? 0) + (stern.transomThicknessMm ?? 0) + 60;
+  const well = (stern.wellDepthMm ?? 0) + (stern.transomThicknessMm ?? 0) + 20;
   const half = Math.max(
     (stern.notchWidthMm ?? 0) / 2 + 160,
     (stern.wellWidthAftMm ?? 0) / 2 + 120,
@@ -59,7 +69,7 @@ function reachOf({ mounting: { rig }, berth }: Hung): Reach {
     420,
   );
   const sideMm = Math.min(half, (stern.transomWidthMm ?? Number.POSITIVE_INFINITY) / 2);
-  return { foreMm: Math.max(500, well + berth.seatMm * 0.1), sideMm };
+  return { foreMm: Math.max(460, well), sideMm };
 }
 
 const posedOf = ({ faceAngleDeg, steeringDeg }: ReportClearance): Pose => ({ faceAngleDeg, steeringDeg });
@@ -79,16 +89,34 @@ function tightest(clearances: readonly ReportClearance[]): Pose[] {
   return poses.slice(0, GHOSTS);
 }
 
-/** Where the figure of each clearance stands from its place, paper mm: up and towards the free side of the view. */
-const ASIDE: Record<View, Flat> = { profile: [-26, 12], plan: [-30, 10], elevation: [0, 14] };
-
-function clearancesLettered(view: View, subject: Subject, scale: number): Mark[] {
+/**
+ * The clearances of a view lettered in columns where the view leaves the paper free: over everything in
+ * profile and from aft, abaft the transom in plan; port and starboard each on their side.
+ */
+function clearancesLettered(view: View, subject: Subject, bounds: Window, scale: number): Mark[] {
+  const rows = new Map<string, number>();
   const { hung, write } = subject;
-  return seenIn(view, subject).flatMap((one, i) => {
-    const to = fromBracket(view, one.nearest.obstacleMm, hung.berth);
-    const [right, up] = ASIDE[view];
-    const outward = view === "elevation" ? Math.sign(to[0] || 1) * 30 : right;
-    return clearanceMarks(one, view, hung, write, scale, [outward, up + 5 * i]);
+  const place = (one: ReportClearance) => fromBracket(view, one.nearest.obstacleMm, hung.berth);
+  // The leader that starts furthest left leaves the lowest row, so that no leader runs through another's words.
+  const ordered = seenIn(view, subject).toSorted((a, b) => place(a)[0] - place(b)[0]);
+  return ordered.flatMap((one) => {
+    const [x, y] = place(one);
+    const starboard = view === "plan" ? y > 0 : x > 0;
+    const column = view === "profile" ? "all" : starboard ? "starboard" : "port";
+    const row = rows.get(column) ?? 0;
+    rows.set(column, row + 1);
+    const step = row * 5 * scale;
+    const abaft = fromBracket("plan", [0, 0, 0], hung.berth)[0] + 8 * scale;
+    const above = bounds.top + 3 * scale + step;
+    const places: Record<string, readonly [Flat, "start" | "end"]> = {
+      "profile all": [[bounds.left, above], "start"],
+      "plan starboard": [[abaft, bounds.top - 8 * scale - step], "start"],
+      "plan port": [[abaft, bounds.bottom + 6 * scale + step], "start"],
+      "elevation port": [[-2 * scale, above], "end"],
+      "elevation starboard": [[2 * scale, above], "start"],
+    };
+    const [at, align] = places[`${view} ${column}`]!;
+    return clearanceMarks(one, view, hung, write, scale, at, align);
   });
 }
 
@@ -187,54 +215,71 @@ function tiltArc(hung: Hung): Mark[] {
 }
 
 function profileLettered(subject: Subject, things: readonly Mark[], scale: number): Mark[] {
-  const { hung, report, write } = subject;
+  const { hung, write } = subject;
   const { berth, mounting } = hung;
   const { stern } = mounting.rig;
   const at = (f: number, v: number) => fromBracket("profile", [f, 0, v], berth);
   const t = stern.transomThicknessMm ?? 0;
   const bounds = extent(things, scale);
-  const marks: Mark[] = clearancesLettered("profile", subject, scale);
-  const heel = at(t, -berth.seatMm * 0.6)[0];
-  const inboard = (lane: number) => -(lane * 7 + 6);
-  marks.push(
-    plumb([heel, 0], at(t, 0), inboard(1), berth.seatMm, write(berth.seatMm), "seat above the datum"),
-  );
-  if (stern.transomTopMm !== undefined && !isUncut(stern)) {
-    const top = at(t, (stern.transomTopMm - berth.seatMm) / Math.cos((berth.rakeDeg * Math.PI) / 180));
-    marks.push(
-      plumb(
-        [heel, 0],
-        top,
-        inboard(2),
-        stern.transomTopMm,
-        write(stern.transomTopMm),
-        "top of the transom above the datum",
-      ),
-    );
-  }
-  marks.push(...wellLettered(subject), ...plateLettered(subject, bounds.right));
-  marks.push(lettering([bounds.left + 1 * scale, 0.8 * scale], "DATUM", { height: 2.3, halo: true }));
+  const small = { height: 2.3, halo: true } as const;
+  const marks: Mark[] = [
+    ...wellLettered(subject),
+    ...heights(subject, bounds.left, at(t, 0), scale),
+    ...plateLettered(subject, bounds, scale),
+  ];
+  marks.push(...clearancesLettered("profile", subject, bounds, scale));
+  marks.push(lettering([bounds.left + 14 * scale, 0.8 * scale], "DATUM", small));
   if (stern.waterlineMm !== undefined) {
-    const at: Flat = [bounds.right - 12 * scale, stern.waterlineMm + 0.9 * scale];
-    marks.push(lettering(at, `WATER ${write(stern.waterlineMm)}`, { height: 2.3, align: "end", halo: true }));
+    const water: Flat = [bounds.right - 12 * scale, stern.waterlineMm + 0.9 * scale];
+    marks.push(lettering(water, `WATER ${write(stern.waterlineMm)}`, { ...small, align: "end" }));
   }
-  const fullUp = hung.motion?.fullUp;
-  if (fullUp && report)
-    marks.push(
-      lettering([bounds.right, bounds.top - 4 * scale], `FULL UP, LEG ${inDegrees(fullUp.faceAngleDeg)}`, {
-        height: 2.3,
-        align: "end",
-        halo: true,
-      }),
-    );
+  const rake: Flat = [at(t, 0)[0] - 6 * scale, -7 * scale];
   marks.push(
-    lettering(at(t / 2, -berth.seatMm * 0.72), `RAKE ${inDegrees(berth.rakeDeg)}`, {
-      height: 2.3,
+    lettering(rake, `RAKE ${inDegrees(berth.rakeDeg)}`, {
+      ...small,
       align: "end",
-      halo: true,
+      leader: at(t / 2, -berth.seatMm * 0.75),
     }),
   );
-  return [...marks, ...forward([bounds.left, bounds.top - 2 * scale], scale)];
+  return [...marks, ...fullUpLettered(hung, scale), ...forward([bounds.left, -13 * scale], scale)];
+}
+
+/** Seat and uncut top over the datum, on lines of their own before the bow end of the drawing. */
+function heights(
+  { hung: { berth, mounting }, write }: Subject,
+  left: number,
+  seat: Flat,
+  scale: number,
+): Mark[] {
+  const { transomTopMm } = mounting.rig.stern;
+  const standing = (lane: number, mm: number, of: string): Mark =>
+    plumb([left, 0], [seat[0], mm], -lane * 7, mm, write(mm), of);
+  const marks = [
+    standing(
+      1,
+      berth.seatMm,
+      isUncut(mounting.rig.stern) ? "top of the transom above the datum" : "seat above the datum",
+    ),
+  ];
+  if (transomTopMm !== undefined && !isUncut(mounting.rig.stern) && transomTopMm > berth.seatMm + 2 * scale) {
+    marks.push(standing(2, transomTopMm, "top of the transom above the datum"));
+  }
+  return marks;
+}
+
+/** Says which ghost is the motor tilted right up, over its after end. */
+function fullUpLettered(hung: Hung, scale: number): Mark[] {
+  const fullUp = hung.motion?.fullUp;
+  if (!fullUp) return [];
+  const ghost = ghostMotor(hung, "profile", fullUp);
+  if (ghost.length === 0) return [];
+  const { right } = extent(ghost, 1);
+  const { top } = extent(
+    ghost.filter((mark) => mark.mark === "outline" && FOOT.includes(mark.of)),
+    1,
+  );
+  const words = `FULL UP, LEG ${inDegrees(fullUp.faceAngleDeg)}`;
+  return [lettering([right, top + 2 * scale], words, { height: 2.3, halo: true, align: "end" })];
 }
 
 function wellLettered({ hung, write }: Subject): Mark[] {
@@ -246,7 +291,7 @@ function wellLettered({ hung, write }: Subject): Mark[] {
     fromBracket("profile", inWell(well, along, 0, above), hung.berth);
   const seat = fromBracket("profile", [transomThicknessMm, 0, 0], hung.berth);
   const marks: Mark[] = [
-    straight(at(0, 0), seat, 27, soleDropMm, write(soleDropMm), "seat down to the well sole"),
+    straight(at(0, 0), seat, 13, soleDropMm, write(soleDropMm), "seat down to the well sole"),
   ];
   if (wellDepthMm !== undefined) {
     marks.push(
@@ -269,21 +314,17 @@ function wellLettered({ hung, write }: Subject): Mark[] {
 }
 
 /** The plate's height over the datum, from the report, dimensioned clear of the propeller. */
-function plateLettered({ hung, report, write }: Subject, right: number): Mark[] {
+function plateLettered({ hung, report, write }: Subject, { right }: Window, scale: number): Mark[] {
   const point = plateBelowAxis(hung);
   if (!point || !report.plate) return [];
-  const plate = fromBracket("profile", point, hung.berth);
+  const [x, z] = fromBracket("profile", point, hung.berth);
   const mm = report.plate.aboveDatumMm;
-  const words = mm < 0 ? `PLATE ${write(-mm)} BELOW DATUM` : `PLATE ${write(mm)} ABOVE DATUM`;
-  const beyond = plate[0] + 0.36 * (right - plate[0]);
-  const dimension = plumb([beyond, 0], [beyond, plate[1]], 0, mm, words, "plate above the datum");
-  return [
-    {
-      ...dimension,
-      tone: "accent",
-      figureAt: [beyond + 0.42 * (right - beyond), Math.max(0, plate[1]) + 90],
-    },
-  ];
+  const figure = mm < 0 ? `PLATE ${write(-mm)} BELOW DATUM` : `PLATE ${write(mm)} ABOVE DATUM`;
+  const { midsectionAftMm = 0, propDiameterMm = 0 } = hung.mounting.rig.motor;
+  const beyond = x + midsectionAftMm + 0.5 * propDiameterMm + 4 * scale;
+  const dimension = plumb([beyond, 0], [beyond, z], 0, mm, figure, "plate above the datum");
+  const figureAt: Flat = [Math.min(right, beyond + 32 * scale), Math.min(0, z) - 8 * scale];
+  return [{ ...dimension, tone: "accent", figureAt }];
 }
 
 /** Plan from above: the bow to the left, port at the foot. */
@@ -317,12 +358,12 @@ export function plan(subject: Subject): Content {
     things: [...things, centre, ...fouled("plan", subject)],
     lettered: (scale) => {
       const bounds = extent(things, scale);
-      const marks = clearancesLettered("plan", subject, scale);
+      const afloat = fromBracket("plan", [0, 0, 0], berth)[0];
       return [
-        ...marks,
         ...wellBreadths(subject, write),
-        ...sides(bounds, scale),
-        ...forward([bounds.left, bounds.top + 3 * scale], scale),
+        ...clearancesLettered("plan", subject, bounds, scale),
+        ...sides({ ...bounds, left: afloat + 8 * scale }, scale),
+        ...forward([bounds.left, bounds.top + 2 * scale], scale),
       ];
     },
     notes: [],
@@ -402,16 +443,11 @@ export function elevation(subject: Subject): Content {
   };
 }
 
-function elevationLettered(
-  subject: Subject,
-  reach: Reach,
-  around: ReturnType<typeof extent>,
-  scale: number,
-): Mark[] {
+function elevationLettered(subject: Subject, reach: Reach, around: Window, scale: number): Mark[] {
   const { hung, write } = subject;
   const { stern } = hung.mounting.rig;
   const top = stern.transomTopMm;
-  const marks: Mark[] = clearancesLettered("elevation", subject, scale);
+  const marks: Mark[] = clearancesLettered("elevation", subject, around, scale);
   if (stern.notchWidthMm !== undefined && top !== undefined) {
     const half = stern.notchWidthMm / 2;
     marks.push(
@@ -431,7 +467,7 @@ function elevationLettered(
       level(
         [-half, top],
         [half, top],
-        (around.top - top) / scale + 5,
+        (around.top - top) / scale + 5 + 5 * Math.ceil(seenIn("elevation", subject).length / 2),
         stern.transomWidthMm,
         write(stern.transomWidthMm),
         "transom width",
@@ -440,8 +476,12 @@ function elevationLettered(
   }
   return [
     ...marks,
-    lettering([around.left, around.top - 2 * scale], "PORT", { height: 2.6, bold: true }),
-    lettering([around.right, around.top - 2 * scale], "STARBOARD", { height: 2.6, bold: true, align: "end" }),
+    lettering([around.left + 1.5 * scale, around.top - 2 * scale], "PORT", { height: 2.6, bold: true }),
+    lettering([around.right - 1.5 * scale, around.top - 2 * scale], "STARBOARD", {
+      height: 2.6,
+      bold: true,
+      align: "end",
+    }),
     lettering([around.left, 0.8 * scale], "DATUM", { height: 2.3, halo: true }),
   ];
 }

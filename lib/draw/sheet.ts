@@ -23,7 +23,7 @@ export const SCALES = [1, 2, 5, 10, 20, 50, 100] as const;
 export const SHEET = 190;
 /** Greatest height of the drawn part, mm, so that sheet and strip stay on one page. */
 const TALLEST = 196;
-const MARGIN = 5;
+const MARGIN = 4;
 const STRIP = 17;
 const NOTE = 2.3;
 
@@ -81,23 +81,41 @@ export function wordsBox(mark: Mark, scale: number): Window | undefined {
   return undefined;
 }
 
-/** The same mark with its words a step further out, or a step up for what stands level. */
+/** The same mark with its words `step` steps away: a dimension further out, level words up or down. */
 function steppedAside(mark: Mark, scale: number, step: number): Mark {
-  if (mark.mark === "lettering") return { ...mark, at: [mark.at[0], mark.at[1] + step * 2 * scale] };
+  const up = Math.ceil(step / 2) * (step % 2 === 0 ? -1 : 1) * 1.5 * scale;
+  if (mark.mark === "lettering") return { ...mark, at: [mark.at[0], mark.at[1] + up] };
   if (mark.mark !== "dimension") return mark;
-  if (mark.figureAt) return { ...mark, figureAt: [mark.figureAt[0], mark.figureAt[1] + step * 2.5 * scale] };
-  return { ...mark, offset: mark.offset + Math.sign(mark.offset || 1) * 6 * step };
+  if (mark.figureAt) return { ...mark, figureAt: [mark.figureAt[0], mark.figureAt[1] + up] };
+  return { ...mark, offset: mark.offset + Math.sign(mark.offset || 1) * 2 * step };
 }
 
-/** Marks with their words moved aside until no two collide: the first placed stays, the later gives way. */
-export function settled(marks: readonly Mark[], scale: number): Mark[] {
+/** Words that stand free are brought inside the sheet's sides. */
+function broughtIn(mark: Mark, scale: number, sides: Pick<Window, "left" | "right">): Mark {
+  const box = wordsBox(mark, scale);
+  if (!box || mark.mark === "angle") return mark;
+  const shift = Math.max(0, sides.left - box.left) - Math.max(0, box.right - sides.right);
+  if (mark.mark === "lettering") return { ...mark, at: [mark.at[0] + shift, mark.at[1]] };
+  if (mark.mark !== "dimension" || !mark.figureAt) return mark;
+  return { ...mark, figureAt: [mark.figureAt[0] + shift, mark.figureAt[1]] };
+}
+
+const ENDLESS = { left: Number.NEGATIVE_INFINITY, right: Number.POSITIVE_INFINITY };
+
+/** Marks with their words inside the sheet's sides and moved aside until no two collide: the first placed stays, the later gives way. */
+export function settled(
+  marks: readonly Mark[],
+  scale: number,
+  sides: Pick<Window, "left" | "right"> = ENDLESS,
+): Mark[] {
   const taken: Window[] = [];
   return marks.map((mark) => {
-    let placed = mark;
-    for (let step = 1; step <= 40; step++) {
+    const within = broughtIn(mark, scale, sides);
+    let placed = within;
+    for (let step = 1; step <= 60; step++) {
       const box = wordsBox(placed, scale);
       if (!box || !taken.some((other) => collide(box, other))) break;
-      placed = steppedAside(mark, scale, step);
+      placed = steppedAside(within, scale, step);
     }
     const box = wordsBox(placed, scale);
     if (box) taken.push(box);
@@ -105,14 +123,19 @@ export function settled(marks: readonly Mark[], scale: number): Mark[] {
   });
 }
 
+/** Marks that take room beside the things themselves: dimensions on their own lines. Free words find their place inside the sheet. */
+const bound = (marks: readonly Mark[]): Mark[] =>
+  marks.filter((mark) => mark.mark === "dimension" && !mark.figureAt);
+
+/** What a view needs of the plane: its things and their dimension lines. */
+const needed = (content: Content, scale: number): Window =>
+  extent([...content.things, ...settled(bound(content.lettered(scale)), scale)], scale);
+
 /** The largest scale of ISO 5455 at which every view fits its sheet. */
 export function scaleFor(contents: readonly Content[]): number {
   const fits = (scale: number) =>
     contents.every((content) => {
-      const { left, right, bottom, top } = extent(
-        [...content.things, ...settled(content.lettered(scale), scale)],
-        scale,
-      );
+      const { left, right, bottom, top } = needed(content, scale);
       return (right - left) / scale <= SHEET - 2 * MARGIN && (top - bottom) / scale <= TALLEST;
     });
   return SCALES.find(fits) ?? SCALES.at(-1)!;
@@ -165,14 +188,17 @@ function cut(text: string, height: number, breadth: number): string {
 
 /** A view on its sheet at a scale: frame, view, notes, scale bar, title strip. */
 export function sheeted(content: Content, scale: number, strip: Strip, number: number): Drawing {
-  const marks = [...content.things, ...settled(content.lettered(scale), scale)];
+  const room = needed(content, scale);
+  const middle = (room.left + room.right) / 2;
+  const [left, right] = [middle - (SHEET / 2) * scale, middle + (SHEET / 2) * scale];
+  const sides = { left: left + 3 * scale, right: right - 3 * scale };
+  const marks = [...content.things, ...settled(content.lettered(scale), scale, sides)];
   const reach = extent(marks, scale);
   const notes = content.notes.flatMap((note) => folded(note, NOTE, SHEET - 75));
   const foot = Math.max(12, notes.length * NOTE * 1.7 + 5);
-  const middle = (reach.left + reach.right) / 2;
   const window: Window = {
-    left: middle - (SHEET / 2) * scale,
-    right: middle + (SHEET / 2) * scale,
+    left,
+    right,
     bottom: reach.bottom - (MARGIN + foot + STRIP) * scale,
     top: reach.top + (MARGIN + 2) * scale,
   };

@@ -87,6 +87,12 @@ export const GHOST: Look = { line: "extreme", tone: "ink", fill: "none" };
 /** Drawn thin whatever the look: they lie inside an outline. */
 const DETAILS = new Set(["seam", "hub"]);
 
+/** How a body departs from its look: details thin; the propeller from aft as the circle it sweeps, through which the gearcase is seen. */
+function thinned(of: string, view: View): Partial<Look> {
+  if (of === "propeller" && view === "elevation") return { line: "centre", fill: "none" };
+  return DETAILS.has(of) ? { line: "dimension", fill: "none" } : {};
+}
+
 /** Parts nearer the reader last: from above the cowl hides the leg, from aft the propeller hides the gearcase. */
 function nearestLast(bodies: readonly Body[], view: View): readonly Body[] {
   if (view === "profile") return bodies;
@@ -116,7 +122,6 @@ function nearestLast(bodies: readonly Body[], view: View): readonly Body[] {
 export function drawnMotor(bodies: readonly Body[], placing: Placing, look: Look): Mark[] {
   const shown = look.fill === "none" ? bodies.filter((body) => !DETAILS.has(body.of)) : bodies;
   return nearestLast(shown, placing.view).map((body) => {
-    const thin = DETAILS.has(body.of) ? ({ line: "dimension", fill: "none" } as const) : {};
-    return outline(bodyOutline(body, placing), { ...look, ...thin, of: body.of });
+    return outline(bodyOutline(body, placing), { ...look, ...thinned(body.of, placing.view), of: body.of });
   });
 }
