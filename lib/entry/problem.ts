@@ -58,13 +58,16 @@ export function isOneEditAway(a: string, b: string): boolean {
   );
 }
 
+/** The known word that a key one slip away from it was meant to be, as the end of a message; empty where there is none. */
+export function didYouMean(key: string, known: readonly string[]): string {
+  const meant = key.length <= 60 ? known.find((word) => word !== key && isOneEditAway(key, word)) : undefined;
+  return meant === undefined ? "" : ` Did you mean ${meant}?`;
+}
+
 function unknownKey(path: Path, key: string): Problem {
-  const meant =
-    key.length <= 60 ? KNOWN_KEYS.find((known) => known !== key && isOneEditAway(key, known)) : undefined;
-  const hint = meant === undefined ? "" : ` Did you mean ${meant}?`;
   return {
     pointer: jsonPointer([...path, key]),
-    detail: `There is nothing called ${shown(key)} here.${hint}`,
+    detail: `There is nothing called ${shown(key)} here.${didYouMean(key, KNOWN_KEYS)}`,
     code: "unknown-key",
   };
 }
