@@ -12,7 +12,8 @@ import * as sterns from "#app/api/sterns/route.ts";
 import { createRecord, getRecord, historyOf } from "#lib/db/records.ts";
 import { assess } from "#lib/fit/assess.ts";
 import { ask, problemOf } from "#tests/lib/api/asking.ts";
-import { aMotor, aStern, temporaryStore } from "#tests/lib/db/temporary-store.ts";
+import { aMotor, aStern } from "#tests/lib/db/samples.ts";
+import { temporaryStore } from "#tests/lib/db/temporary-store.ts";
 
 let there: Awaited<ReturnType<typeof temporaryStore>>;
 beforeEach(async () => {

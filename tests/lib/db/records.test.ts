@@ -13,7 +13,8 @@ import {
 } from "#lib/db/records.ts";
 import { store } from "#lib/db/store.ts";
 import { DuplicateId } from "#lib/db/store-error.ts";
-import { aMotor, aStern, temporaryStore } from "#tests/lib/db/temporary-store.ts";
+import { aMotor, aStern } from "#tests/lib/db/samples.ts";
+import { temporaryStore } from "#tests/lib/db/temporary-store.ts";
 
 let there: Awaited<ReturnType<typeof temporaryStore>>;
 beforeEach(async () => {

@@ -4,8 +4,6 @@ import { join } from "node:path";
 import { type Place, place } from "#lib/db/place.ts";
 import { setUp } from "#lib/db/set-up.ts";
 import { closeStore } from "#lib/db/store.ts";
-import type { Motor } from "#lib/rig/motor.ts";
-import type { Stern } from "#lib/rig/stern.ts";
 
 /** A folder of its own for one test, and the address of the store in it; `DATABASE_URL` points there until `remove`. */
 export function temporaryPlace(): Place & { readonly folder: string; remove(): Promise<void> } {
@@ -30,24 +28,3 @@ export async function temporaryStore() {
   await setUp(there);
   return there;
 }
-
-/** An invented motor with two numbers. */
-export const aMotor = (id: string, more: Partial<Motor> = {}): Motor => ({
-  id,
-  label: `Grey motor ${id}`,
-  shaftClass: "short",
-  steering: "tiller",
-  strokes: 4,
-  shaftLengthMm: { value: 430, plusMinus: 2, how: "measured" },
-  powerKw: { value: 4.5, how: "declared" },
-  ...more,
-});
-
-/** An invented stern with one number. */
-export const aStern = (id: string, more: Partial<Stern> = {}): Stern => ({
-  id,
-  label: `Dinghy ${id}`,
-  hullForm: "vee",
-  rakeDeg: { value: 12, how: "measured" },
-  ...more,
-});
