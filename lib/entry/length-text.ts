@@ -2,22 +2,22 @@
  * Lengths as people type them, in any unit of the tape. Nothing is guessed: a number without a unit, or
  * one that can be read two ways, comes back as a question with its readings.
  */
+import {
+  believable,
+  isMetric,
+  type LengthReading,
+  type LengthUnit,
+  reading,
+  readingsIn,
+  toMm,
+  unitOf,
+} from "#lib/entry/length-unit.ts";
 import { plainNumber } from "#lib/entry/number-text.ts";
 import { type Amount, type Token, takeAmount, tokens } from "#lib/entry/number-token.ts";
 import { earlyFault, type RefusalCode, type Refused, refuse, tooLong } from "#lib/entry/refusal.ts";
 import { tidyText } from "#lib/entry/tidy-text.ts";
-import { MM_PER_FOOT, MM_PER_INCH } from "#lib/quantity/length.ts";
 
-/** The units lengths are typed in. */
-export type LengthUnit = "mm" | "cm" | "m" | "in" | "ft";
-
-/** One way to read what was typed. `says` shows it; `text`, typed instead, can be read this way only. */
-export interface LengthReading {
-  readonly mm: number;
-  readonly unit: LengthUnit;
-  readonly says: string;
-  readonly text: string;
-}
+export type { LengthReading, LengthUnit };
 
 /** What became of typed text: a length (`value` in `unit`, as typed), a question, or a refusal. `text` is as typed. */
 export type LengthResult =
@@ -31,55 +31,8 @@ export type LengthResult =
   | { readonly kind: "ask"; readonly text: string; readonly readings: readonly LengthReading[] }
   | Refused;
 
-/** Millimetres in one of each unit, exactly. */
-export const MM_PER_UNIT: Readonly<Record<LengthUnit, number>> = {
-  mm: 1,
-  cm: 10,
-  m: 1000,
-  in: MM_PER_INCH,
-  ft: MM_PER_FOOT,
-};
-const UNIT_WORDS: readonly (readonly [LengthUnit, RegExp])[] = [
-  ["mm", /^(mm|millimet(re|er)s?)\.?$/],
-  ["cm", /^(cm|centimet(re|er)s?)\.?$/],
-  ["m", /^(m|met(re|er)s?)\.?$/],
-  ["in", /^("|(in|ins|inch|inches)\.?)$/],
-  ["ft", /^('|(ft|foot|feet)\.?)$/],
-];
-/** The longest length of the vocabulary (length overall), mm: a second reading beyond it is not worth asking about. */
-const LONGEST_MM = 15_000;
 /** Beyond this, mm, no field could take the length. */
 const REFUSED_FROM_MM = 1_000_000;
-
-const isMetric = (unit: LengthUnit): boolean => unit === "mm" || unit === "cm" || unit === "m";
-
-function unitOf(token: Token | undefined): LengthUnit | null {
-  if (token === undefined) return null;
-  return UNIT_WORDS.find(([, word]) => word.test(token.text))?.[0] ?? null;
-}
-
-/** A value in a unit as millimetres, to fourteen figures so that 39.4 cm is 394 mm and not a hair more. */
-export function toMm(value: number, unit: LengthUnit): number {
-  return unit === "mm" ? value : Number((value * MM_PER_UNIT[unit]).toPrecision(14));
-}
-
-function reading(value: number, unit: LengthUnit, valueText = plainNumber(value)): LengthReading {
-  const mm = toMm(value, unit);
-  const text = `${valueText} ${unit}`;
-  return { mm, unit, text, says: unit === "mm" ? text : `${text}, which is ${Number(mm.toFixed(1))} mm` };
-}
-
-const readingsIn = (unit: LengthUnit, { values, texts }: Amount, sign: number): LengthReading[] =>
-  values.map((value, at) => {
-    const typed = texts?.[at];
-    return reading(sign * value, unit, typed === undefined ? undefined : `${sign < 0 ? "-" : ""}${typed}`);
-  });
-
-/** Readings a boat could have; all of them where none could. */
-function believable(readings: readonly LengthReading[]): readonly LengthReading[] {
-  const left = readings.filter(({ mm }) => Math.abs(mm) <= LONGEST_MM);
-  return left.length > 0 ? left : readings;
-}
 
 /** Fractions and decimals typed with a unit: one reading is a length, two that both could be are a question. */
 function withUnit(
@@ -99,11 +52,22 @@ function withUnit(
   return { kind: "length", mm: mm + 0, value: value + 0, unit, text };
 }
 
+/** Nought is nought in every unit: the one number that needs none. */
+const nothing = (text: string, unit: LengthUnit = "mm"): LengthResult => ({
+  kind: "length",
+  mm: 0,
+  value: 0,
+  unit,
+  text,
+});
+
+/** A number without a unit: asked in every unit it could be in. */
 function bare(text: string, amount: Amount, sign: number, usual: LengthUnit | undefined): LengthResult {
   const units = (["mm", "cm", "in", "ft", "m"] as const).filter(
     (unit) => !amount.fractional || !isMetric(unit),
   );
   const inOrder = [...units].sort((a, b) => Number(b === usual) - Number(a === usual));
+  if (amount.values.every((value) => value === 0)) return nothing(text, usual);
   return {
     kind: "ask",
     text,

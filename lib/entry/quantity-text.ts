@@ -4,14 +4,19 @@
  */
 import { plainNumber } from "#lib/entry/number-text.ts";
 import { type Token, takeAmount, tokens } from "#lib/entry/number-token.ts";
+import {
+  ANGLE,
+  COUNT,
+  MASS,
+  type MassUnit,
+  POWER,
+  type PowerUnit,
+  type Quantity,
+  type QuantityUnit,
+  type QuantityUnitOf,
+} from "#lib/entry/quantity-unit.ts";
 import { earlyFault, type RefusalCode, type Refused, refuse, tooLong } from "#lib/entry/refusal.ts";
 import { tidyText } from "#lib/entry/tidy-text.ts";
-import { KG_PER_POUND } from "#lib/quantity/mass.ts";
-import { WATTS_PER_HORSEPOWER, WATTS_PER_METRIC_HORSEPOWER } from "#lib/quantity/power.ts";
-
-export type MassUnit = "kg" | "lb";
-export type PowerUnit = "kW" | "W" | "hp" | "PS";
-type QuantityUnit = MassUnit | PowerUnit | "deg" | "count";
 
 /** One way to read what was typed: `value` in the vocabulary's unit; `text`, typed instead, can be read this way only. */
 export interface QuantityReading {
@@ -27,71 +32,11 @@ export type QuantityResult =
   | { readonly kind: "ask"; readonly text: string; readonly readings: readonly QuantityReading[] }
   | Refused;
 
-interface Unit<Name extends QuantityUnit = QuantityUnit> {
-  readonly name: Name;
-  readonly words: RegExp;
-  /** How many of the vocabulary's unit one of these is. */
-  readonly factor: number;
-}
-
-interface Quantity {
-  readonly units: readonly Unit[];
-  /** Most of the vocabulary's unit anybody can mean: a second reading beyond it is dropped. */
-  readonly most: number;
-  /** Least of it worth asking about. */
-  readonly least: number;
-  /** A number alone is in the only unit there is. */
-  readonly plain: boolean;
-  readonly noun: string;
-  readonly example: string;
-}
-
-const ANGLE: Quantity = {
-  units: [{ name: "deg", words: /^(°|º|˚|(deg|degs|degrees?)\.?)$/, factor: 1 }],
-  most: 360,
-  least: 0,
-  plain: true,
-  noun: "an angle in degrees",
-  example: "12.5 or 12.5°",
-};
-const MASS: Quantity = {
-  units: [
-    { name: "kg", words: /^(kg|kgs|kilos?|kilograms?|kilogrammes?)\.?$/, factor: 1 },
-    { name: "lb", words: /^(lb|lbs|pounds?)\.?$/, factor: KG_PER_POUND },
-  ],
-  most: 1000,
-  least: 0,
-  plain: false,
-  noun: "a mass",
-  example: "25 kg or 55 lb",
-};
-const POWER: Quantity = {
-  units: [
-    { name: "kW", words: /^(kw|kilowatts?)$/, factor: 1 },
-    { name: "W", words: /^(w|watts?)$/, factor: 0.001 },
-    { name: "hp", words: /^(hp|horsepower)$/, factor: WATTS_PER_HORSEPOWER / 1000 },
-    { name: "PS", words: /^ps$/, factor: WATTS_PER_METRIC_HORSEPOWER / 1000 },
-  ],
-  most: 500,
-  least: 0.1,
-  plain: false,
-  noun: "a power",
-  example: "4.4 kW, 6 hp or 6 PS",
-};
-const COUNT: Quantity = {
-  units: [],
-  most: 1_000_000,
-  least: 0,
-  plain: true,
-  noun: "a whole number",
-  example: "2",
-};
-
 /** In the vocabulary's unit, to fourteen figures, so that no hair of rounding is carried along. */
-const inVocabulary = (value: number, { factor }: Unit): number =>
+const inVocabulary = (value: number, { factor }: QuantityUnitOf): number =>
   factor === 1 ? value + 0 : Number((value * factor).toPrecision(14));
 
-function reading(value: number, unit: Unit, base: string): QuantityReading {
+function reading(value: number, unit: QuantityUnitOf, base: string): QuantityReading {
   const result = inVocabulary(value, unit);
   const text = `${plainNumber(value)} ${unit.name}`;
   const says = unit.factor === 1 ? text : `${text}, which is ${Number(result.toFixed(2))} ${base}`;

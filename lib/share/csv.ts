@@ -4,11 +4,12 @@
  */
 import { didYouMean, problems } from "#lib/entry/problem.ts";
 import { shown } from "#lib/entry/words.ts";
-import { mostCharacters, readCell, writeCell } from "#lib/share/cell.ts";
+import { writeCell } from "#lib/share/cell.ts";
 import { type Column, columnsOf } from "#lib/share/column.ts";
 import { fileText } from "#lib/share/file-text.ts";
 import { type ImportError, type Imported, MOST_ERRORS, refusedFile } from "#lib/share/imported.ts";
 import { type KindName, kinds, type Records } from "#lib/share/kinds.ts";
+import { headingAt, type Row, recordOf } from "#lib/share/row.ts";
 import { readTable, writeTable } from "#lib/share/table.ts";
 
 type Loose = Readonly<Record<string, unknown>>;
@@ -25,11 +26,6 @@ export function writeCsv<K extends KindName>(kind: K, records: readonly Records[
     columns.map(({ heading }) => heading),
     records.map((record) => columns.map((column) => writeCell(column.kind, valueAt({ ...record }, column)))),
   );
-}
-
-interface Row {
-  readonly row: number;
-  readonly cells: readonly string[];
 }
 
 /** Faults of the heading: each makes every row unsafe to read. */
@@ -55,60 +51,10 @@ function headingFaults(
   ];
 }
 
-/** A record put together from the cells of its row, and the cells that cannot be read. */
-function recordOf({ row, cells }: Row, columns: readonly (Column | undefined)[], commas: boolean) {
-  const record = new Map<string, unknown>();
-  const errors: ImportError[] = [];
-  cells.forEach((cell, at) => {
-    if (cell.trim() === "") return;
-    const column = columns[at];
-    if (column === undefined)
-      errors.push({ row, column: "", says: "This row has more cells than the heading has columns." });
-    else put(record, column, cell, commas, (says) => errors.push({ row, column: column.heading, says }));
-  });
-  return { record: Object.fromEntries([...record].map(([key, value]) => [key, finished(value)])), errors };
-}
-
-/** The parts of a measured number gathered from its three columns. */
-class Parts {
-  value?: unknown;
-  plusMinus?: unknown;
-  how?: unknown;
-}
-
-function put(
-  record: Map<string, unknown>,
-  { key, kind, part }: Column,
-  cell: string,
-  commas: boolean,
-  fault: (says: string) => void,
-): void {
-  const most = mostCharacters(key, kind);
-  const tooMany = [...cell].length > most;
-  const read = tooMany
-    ? { says: `This cell has more than ${most} characters.` }
-    : readCell(kind, part === "how" ? cell.trim() : cell, commas);
-  if ("says" in read) fault(read.says);
-  else if (part === undefined) record.set(key, read.value);
-  else record.set(key, Object.assign(record.get(key) ?? new Parts(), { [part]: read.value }));
-}
-
-/** Three columns as one number; without a how it counts as measured. */
-const finished = (value: unknown): unknown =>
-  value instanceof Parts ? { ...value, how: value.how ?? "measured" } : value;
-
-/** The heading a pointer of a problem belongs to: `/seatMm/how` is `seatMm how`, `/obstacles/0/label` is `obstacles`. */
-function headingAt(pointer: string): string {
-  const [key = "", part] = pointer.slice(1).split("/");
-  return part === "plusMinus" || part === "how" ? `${key} ${part}` : key;
-}
-
 /** Decimal commas are looked for only where semicolons divide the columns. */
 function writesCommas(rows: readonly Row[], columns: readonly (Column | undefined)[]): boolean {
   const numeric = (at: number): boolean => columns[at]?.kind === "number" || columns[at]?.kind === "angles";
-  return rows.some(({ cells }) =>
-    cells.some((cell, at) => numeric(at) && /^[-−\d,\s]*\d,\d[-−\d,\s]*$/.test(cell)),
-  );
+  return rows.some(({ cells }) => cells.some((cell, at) => numeric(at) && /\d,\d/.test(cell)));
 }
 
 /**

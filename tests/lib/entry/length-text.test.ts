@@ -82,6 +82,11 @@ describe("what could mean two things is asked", () => {
     ]);
   });
 
+  test("nought is nought in every unit and is not asked", () => {
+    expect(readLength("0", "in")).toEqual({ kind: "length", mm: 0, value: 0, unit: "in", text: "0" });
+    expect(readLength("0.0")).toMatchObject({ kind: "length", mm: 0 });
+  });
+
   test.each(["15 1/2", "15½"])("%s without a unit can be inches or feet", (text) => {
     expect(readingsOf(readLength(text)).map(({ mm }) => mm)).toEqual([393.7, 4724.4]);
   });

@@ -204,6 +204,11 @@ describe("hostile files", () => {
     ["a million columns", `${head}${",".repeat(1_000_000)}`, /150 columns/],
     ["a million columns in the heading", `id,label${",".repeat(1_000_000)}`, /150 columns/],
     ["5,001 rows", head + Array.from({ length: 5001 }, (_, at) => `a${at},A`).join("\n"), /5000 rows/],
+    [
+      "a number a million characters long",
+      `id;label;shaftLengthMm\na;A;${"1,".repeat(500_000)}x`,
+      /500 characters/,
+    ],
     ["a quotation mark never closed", `${head}a,"${"x\n".repeat(500_000)}`, /never closed/],
     ["a quotation mark amid a cell", `${head}a,b"c\n`, /quotation mark/],
     ["no heading", "1,2,3\n", /first row/],
