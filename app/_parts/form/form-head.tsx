@@ -32,7 +32,7 @@ export function FormHead({
         text={texts.label ?? ""}
         trouble={troubles.find(({ name }) => name === "label")?.says}
         write={write}
-        label="Name"
+        label="Label"
         required
         hint={
           kind === "motor"
@@ -64,7 +64,7 @@ export function FormHead({
           <legend>How most of these numbers were come by</legend>
           <p className="soft">Each number may say otherwise.</p>
         </div>
-        <div className="choices">
+        <div className="choices long">
           {HOWS.map((how) => (
             <label key={how} className="choice">
               <input

@@ -3,34 +3,20 @@
 import { HOWS, howWords, usualHow } from "#app/_parts/form/words.ts";
 import type { Unit } from "#lib/quantity/measured.ts";
 
-/** How one number was come by, one tap, and its ± where somebody knows it better than the usual. */
-export function HowChoice({
-  name,
-  label,
-  unit,
-  texts,
-  trouble,
-  usualSpread,
-  write,
-}: {
-  name: string;
-  label: string;
-  unit: Unit;
-  texts: Readonly<Record<string, string>>;
-  trouble: string | undefined;
-  /** The ± taken where none is written, in words. */
-  usualSpread: string | undefined;
-  write: (name: string, text: string) => void;
-}) {
+interface Asked {
+  readonly name: string;
+  readonly label: string;
+  readonly texts: Readonly<Record<string, string>>;
+  readonly write: (name: string, text: string) => void;
+}
+
+/** How one number was come by, one tap; what it is taken as where nobody taps is marked as the usual. */
+export function HowChoice({ name, label, unit, texts, write }: Asked & { readonly unit: Unit }) {
   const usual = usualHow(unit, texts.how);
   const chosen = texts[`${name}.how`];
-  const spreadName = `${name}.plusMinus`;
   return (
     <fieldset className="how">
-      <legend>
-        How {label.toLowerCase()} was come by
-        {!chosen && <>; taken as “{howWords[usual].short.toLowerCase()}” unless you say</>}
-      </legend>
+      <legend className="unseen">How {label.toLowerCase()} was come by</legend>
       <div>
         {HOWS.map((how) => (
           <label key={how} className={how === usual && !chosen ? "choice usual" : "choice"}>
@@ -41,32 +27,53 @@ export function HowChoice({
               checked={chosen === how}
               onChange={() => write(`${name}.how`, how)}
             />
-            {howWords[how].short}
+            <span>
+              {howWords[how].short}
+              {how === usual && !chosen && <> (taken as)</>}
+            </span>
           </label>
         ))}
-        <span className="spread">
-          <label htmlFor={spreadName} aria-label={`${label}, plus or minus`}>
-            ±
-          </label>
-          <input
-            type="text"
-            id={spreadName}
-            name={spreadName}
-            value={texts[spreadName] ?? ""}
-            onChange={(event) => write(spreadName, event.target.value)}
-            inputMode="decimal"
-            autoComplete="off"
-            placeholder={usualSpread}
-            aria-invalid={trouble ? true : undefined}
-            aria-describedby={trouble ? `${spreadName}-says` : undefined}
-          />
-        </span>
       </div>
+    </fieldset>
+  );
+}
+
+/** The ± of one number, where somebody knows it better than the usual. */
+export function Spread({
+  name,
+  label,
+  texts,
+  trouble,
+  usual,
+  write,
+}: Asked & {
+  readonly trouble: string | undefined;
+  /** The ± taken where none is written, in words. */
+  readonly usual: string | undefined;
+}) {
+  const spread = `${name}.plusMinus`;
+  return (
+    <div className="spread">
+      <label htmlFor={spread} aria-label={`${label}, plus or minus`}>
+        ±
+      </label>
+      <input
+        type="text"
+        id={spread}
+        name={spread}
+        value={texts[spread] ?? ""}
+        onChange={(event) => write(spread, event.target.value)}
+        inputMode="decimal"
+        autoComplete="off"
+        placeholder={usual}
+        aria-invalid={trouble ? true : undefined}
+        aria-describedby={trouble ? `${spread}-says` : undefined}
+      />
       {trouble && (
-        <p className="trouble-words" id={`${spreadName}-says`}>
+        <p className="trouble-words" id={`${spread}-says`}>
           {trouble}
         </p>
       )}
-    </fieldset>
+    </div>
   );
 }

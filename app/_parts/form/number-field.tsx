@@ -2,7 +2,7 @@
 
 import { type ReactNode, useRef } from "react";
 import { Chips } from "#app/_parts/form/chips.tsx";
-import { HowChoice } from "#app/_parts/form/how-choice.tsx";
+import { HowChoice, Spread } from "#app/_parts/form/how-choice.tsx";
 import type { Reading } from "#app/_parts/form/read-field.ts";
 import type { Texts } from "#app/_parts/form/texts.ts";
 import { examples } from "#app/_parts/form/words.ts";
@@ -61,27 +61,29 @@ export function NumberField({
           inputMode={inches ? "text" : "decimal"}
           autoComplete="off"
           spellCheck={false}
-          placeholder={name === "pinAnglesDeg" ? "4, 8, 12, 16" : examples[field.unit]}
+          placeholder={name === "pinAnglesDeg" ? "e.g. 4, 8, 12, 16" : examples[field.unit]}
           aria-describedby={`${name}-take ${name}-says`}
           aria-invalid={wrong || undefined}
         />
         {field.unit === "mm" && <Chips box={box} label={field.name} write={(put) => write(name, put)} />}
-        <div id={`${name}-says`} aria-live="polite">
-          {wrong && <p className="trouble-words">{says}</p>}
-          {reading.kind === "value" && <p className="echo">{reading.echo}</p>}
+        <div className="says">
+          <div id={`${name}-says`} aria-live="polite">
+            {wrong && <p className="trouble-words">{says}</p>}
+            {reading.kind === "value" && <p className="echo">{reading.echo}</p>}
+          </div>
+          {reading.kind !== "ask" && reading.kind !== "refused" && (
+            <Spread
+              {...{ name, texts, write }}
+              label={field.name}
+              trouble={spreadTrouble}
+              usual={usualSpread}
+            />
+          )}
         </div>
         {reading.kind === "ask" && (
           <Readings name={name} label={field.name} reading={reading} write={write} />
         )}
-        <HowChoice
-          name={name}
-          label={field.name}
-          unit={field.unit}
-          texts={texts}
-          trouble={spreadTrouble}
-          usualSpread={usualSpread}
-          write={write}
-        />
+        <HowChoice {...{ name, texts, write }} label={field.name} unit={field.unit} />
       </div>
     </div>
   );

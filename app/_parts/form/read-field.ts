@@ -8,11 +8,18 @@ import { WATTS_PER_HORSEPOWER } from "#lib/quantity/power.ts";
 import { defaultHalfWidth } from "#lib/quantity/uncertainty.ts";
 import type { Field } from "#lib/rig/field.ts";
 
+/** One way a text can be read: the value in the vocabulary's unit, its words, and a text that can be read this way only. */
+export interface Offer {
+  readonly value: number;
+  readonly says: string;
+  readonly text: string;
+}
+
 /** What became of the text in one box: nothing typed, a number (or a list of them), a question with its readings, or words of refusal. */
 export type Reading<V = number | readonly number[]> =
   | { readonly kind: "empty" }
   | { readonly kind: "value"; readonly value: V; readonly echo: string }
-  | { readonly kind: "ask"; readonly readings: readonly { readonly says: string; readonly text: string }[] }
+  | { readonly kind: "ask"; readonly readings: readonly Offer[] }
   | { readonly kind: "refused"; readonly says: string };
 
 /** Reads the box of a field, and refuses what lies beyond what a boat or a motor of this size has. */
@@ -21,7 +28,14 @@ export function readField(field: Field, text: string, usual?: LengthUnit): Readi
   const signed = field.min < 0;
   const reading =
     field.unit === "mm" ? lengthReading(text, usual, signed) : otherReading(field.unit, text, signed);
+  if (reading.kind === "ask") return { kind: "ask", readings: likely(field, reading.readings) };
   return reading.kind === "value" ? inRange(field, reading) : reading;
+}
+
+/** The readings this very number could have; all of them where it could have none. */
+function likely(field: Field, readings: readonly Offer[]): readonly Offer[] {
+  const left = readings.filter(({ value }) => value >= field.min && value <= field.max);
+  return left.length > 0 ? left : readings;
 }
 
 /** Reads the angles of the trim-pin holes: numbers divided by commas, semicolons or blanks, lowest hole first. */
@@ -65,7 +79,10 @@ function lengthReading(text: string, usual: LengthUnit | undefined, signed: bool
   const result = readLength(text, usual, { signed });
   if (result.kind === "length") return { kind: "value", value: result.mm, echo: bothSystems(result.mm) };
   return result.kind === "ask"
-    ? { kind: "ask", readings: result.readings }
+    ? {
+        kind: "ask",
+        readings: result.readings.map(({ mm, says, text: again }) => ({ value: mm, says, text: again })),
+      }
     : { kind: "refused", says: result.says };
 }
 

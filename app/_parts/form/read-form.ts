@@ -149,7 +149,7 @@ function addIssues(kind: Kind, error: ZodError, { troubles }: Tray): void {
 }
 
 const PLAIN_NAMES: Readonly<Record<string, string>> = {
-  label: "Name",
+  label: "Label",
   notes: "Notes",
   year: "Year built",
   drainCount: "Number of drains",

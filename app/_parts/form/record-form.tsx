@@ -16,6 +16,7 @@ import { fieldsOf, type Texts } from "#app/_parts/form/texts.ts";
 import type { Trouble } from "#app/_parts/form/trouble.ts";
 import { TroubleSummary } from "#app/_parts/form/trouble-summary.tsx";
 import { useDraft } from "#app/_parts/form/use-draft.ts";
+import { useKeypad } from "#app/_parts/form/use-keypad.ts";
 import { usePartner, useReport, useRested } from "#app/_parts/form/use-report.ts";
 import type { Kind } from "#lib/db/kind.ts";
 
@@ -49,6 +50,7 @@ export function RecordForm({
   const [state, send, busy] = useActionState(save, { troubles: [] });
   const [own, setOwn] = useState<readonly Trouble[]>();
   const { texts, write, resumed, startAfresh } = useDraft(draftKey(kind, id), state.texts ?? initial);
+  useKeypad();
   const rested = useRested(texts);
   const partner = usePartner(kind === "motor" ? "stern" : "motor", texts.partner);
   const report = useReport(kind, rested, partner);
@@ -103,20 +105,25 @@ export function RecordForm({
         <button type="submit" className="main" disabled={busy}>
           {state.conflict ? "Save mine over it" : `Save this ${kind}`}
         </button>
-        <Link className="button" href={id ? `/${kind}s/${id}` : `/${kind}s`}>
-          Back without saving
+        <Link className="button" href={id ? `/${kind}s/${id}` : `/${kind}s`} aria-label="Back without saving">
+          Back
         </Link>
         <span className="soft" role="status">
-          {busy ? "Saving…" : count(kind, texts)}
+          {busy ? "Saving…" : <Count kind={kind} texts={texts} />}
         </span>
       </div>
     </form>
   );
 }
 
-/** "12 of 31 numbers in; the rest can wait." */
-function count(kind: Kind, texts: Texts): string {
+/** "12 of 31 in; the rest can wait". */
+function Count({ kind, texts }: { kind: Kind; texts: Texts }) {
   const keys = Object.keys(fieldsOf(kind));
   const filled = keys.filter((key) => texts[key]?.trim()).length;
-  return `${filled} of ${keys.length} numbers in${filled < keys.length ? "; the rest can wait" : ""}.`;
+  return (
+    <>
+      {filled} of {keys.length} in
+      {filled < keys.length && <span className="on-wide">; the rest can wait</span>}
+    </>
+  );
 }

@@ -10,7 +10,7 @@ export function TroubleSummary({ troubles }: { troubles: readonly Trouble[] }) {
     if (troubles.length > 0) summary.current?.focus();
   }, [troubles]);
   if (troubles.length === 0) return null;
-  const count = troubles.length === 1 ? "One thing is" : `${troubles.length} things are`;
+  const count = troubles.length === 1 ? "one thing" : `${troubles.length} things`;
   return (
     <div className="notice trouble" role="alert" tabIndex={-1} ref={summary}>
       <h2>Not saved yet: {count} to put right</h2>

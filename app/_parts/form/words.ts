@@ -17,11 +17,11 @@ export function usualHow(unit: Unit, atTheHead: string | undefined): How {
 
 /** What may be typed into a box of a unit, by example. */
 export const examples: Readonly<Record<Unit, string>> = {
-  mm: "20 1/2 in or 520 mm",
-  deg: "12",
-  kg: "45 kg or 99 lb",
-  kW: "7.4 kW or 9.9 hp",
-  count: "2",
+  mm: "e.g. 20 1/2 in or 520 mm",
+  deg: "e.g. 12",
+  kg: "e.g. 45 kg or 99 lb",
+  kW: "e.g. 7.4 kW or 9.9 hp",
+  count: "e.g. 2",
 };
 
 /** A plain fact that is chosen, not measured: what it is called and what it can be. */
@@ -35,12 +35,12 @@ export interface Choice {
 export const choices: Readonly<Record<string, Choice>> = {
   shaftClass: {
     label: "Shaft class",
-    hint: "What the trade calls it; the measured shaft length counts for more.",
+    hint: "What the trade calls it, by its nominal length; the measured shaft length counts for more.",
     choices: [
-      ["short", "Short, nominal 15 in"],
-      ["long", "Long, nominal 20 in"],
-      ["extra-long", "Extra-long, nominal 25 in"],
-      ["ultra-long", "Ultra-long, nominal 30 in"],
+      ["short", "Short, 15 in"],
+      ["long", "Long, 20 in"],
+      ["extra-long", "Extra-long, 25 in"],
+      ["ultra-long", "Ultra-long, 30 in"],
     ],
   },
   steering: {

@@ -1,7 +1,7 @@
 import Link from "next/link";
 import { RecordList } from "#app/_parts/list/record-list.tsx";
 import { RemovedNotice } from "#app/_parts/list/removed-notice.tsx";
-import { rowOf } from "#app/_parts/list/row.ts";
+import { type Row, rowOf } from "#app/_parts/list/row.ts";
 import { sieveFrom } from "#app/_parts/list/sift.ts";
 import { TitleStrip } from "#app/_parts/sheet/title-strip.tsx";
 import type { Kind } from "#lib/db/kind.ts";
@@ -10,10 +10,14 @@ import { allRecords } from "#lib/db/records.ts";
 /** A query of an address as Next hands it over. */
 export type Query = Promise<Readonly<Record<string, string | string[] | undefined>>>;
 
+/** 2 hp before 10 hp. */
+const collator = new Intl.Collator("en-GB", { numeric: true });
+const byLabel = (a: Row, b: Row): number => collator.compare(a.record.label, b.record.label);
+
 /** The drawer of a kind: every record, with search, sieves, and the ways in and out. */
 export async function ListPage({ kind, searchParams }: { kind: Kind; searchParams: Query }) {
   const query = await searchParams;
-  const rows = (await allRecords(kind)).map((stored) => rowOf(kind, stored));
+  const rows = (await allRecords(kind)).map((stored) => rowOf(kind, stored)).sort(byLabel);
   const removed = typeof query.removed === "string" ? query.removed : undefined;
   const brought = typeof query.brought === "string" ? Number(query.brought) : 0;
   const invented = rows.filter(({ demo }) => demo).length;

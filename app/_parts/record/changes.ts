@@ -36,7 +36,7 @@ function shown(texts: Texts, name: string): string {
 }
 
 const PLAIN: Readonly<Record<string, string>> = {
-  label: "Name",
+  label: "Label",
   notes: "Notes",
   year: "Year built",
   drainCount: "Number of drains",

@@ -5,9 +5,11 @@ import { WATTS_PER_HORSEPOWER } from "#lib/quantity/power.ts";
 import type { Motor } from "#lib/rig/motor.ts";
 import type { Stern } from "#lib/rig/stern.ts";
 
-/** A power as it is spoken of: horsepower first, kilowatts beside. */
-export const powerWords = (kW: number): string =>
-  `${Number(((kW * 1000) / WATTS_PER_HORSEPOWER).toFixed(1))} hp (${Number(kW.toFixed(2))} kW)`;
+/** A power as it is spoken of: horsepower first (whole from ten upward), kilowatts beside. */
+export function powerWords(kW: number): string {
+  const horsepower = (kW * 1000) / WATTS_PER_HORSEPOWER;
+  return `${Number(horsepower.toFixed(horsepower < 9.95 ? 1 : 0))} hp (${Number(kW.toFixed(2))} kW)`;
+}
 
 /** The words of a chosen fact; undefined where it is not known. */
 export function choiceWords(key: string, value: unknown): string | undefined {

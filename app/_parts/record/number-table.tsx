@@ -50,14 +50,8 @@ export function NumberTable<K extends Kind>({
       )}
       {unknown.length > 0 && (
         <p className="soft">
-          Not known:{" "}
-          {unknown.map((key, at) => (
-            <span key={key}>
-              {at > 0 && ", "}
-              <Link href={`/measuring#${key}`}>{fields[key]!.name.toLowerCase()}</Link>
-            </span>
-          ))}
-          .
+          Not known: {unknown.map((key) => fields[key]!.name.toLowerCase()).join(", ")}.{" "}
+          <Link href={`/measuring#${unknown[0]}`}>How they are taken</Link>
         </p>
       )}
     </section>

@@ -1,8 +1,8 @@
 "use client";
 
 import { type FormEvent, useCallback } from "react";
-import { turnTheme } from "#app/_parts/theme/turn-theme.ts";
 import { themeCookie } from "#app/_parts/theme/theme.ts";
+import { turnTheme } from "#app/_parts/theme/turn-theme.ts";
 
 /** Turns the sheet from light to dark and back, and remembers it. Without script the form does the same by a round trip. */
 export function ThemeSwitch() {
