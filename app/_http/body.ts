@@ -42,8 +42,18 @@ export function assertKind(request: Request, kinds: readonly string[]): string {
   return kind;
 }
 
-/** The body as text, read no further than the limit, whatever length it claims. */
+/** The body as text; refuses what is not UTF-8. */
 export async function readText(request: Request, limit = BODY_LIMIT): Promise<string> {
+  const bytes = await readBytes(request, limit);
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch {
+    throw new Refused(400, "This is not text in UTF-8.");
+  }
+}
+
+/** The body, read no further than the limit, whatever length it claims. */
+export async function readBytes(request: Request, limit: number): Promise<Uint8Array> {
   const tooLarge = new Refused(413, `At most ${limit / 1024} kB are taken here.`);
   if (Number(request.headers.get("content-length") ?? 0) > limit) throw tooLarge;
   const chunks: Uint8Array[] = [];
@@ -53,11 +63,7 @@ export async function readText(request: Request, limit = BODY_LIMIT): Promise<st
     if (size > limit) throw tooLarge;
     chunks.push(chunk);
   }
-  try {
-    return new TextDecoder("utf-8", { fatal: true }).decode(Buffer.concat(chunks));
-  } catch {
-    throw new Refused(400, "This is not text in UTF-8.");
-  }
+  return Buffer.concat(chunks);
 }
 
 /** Leaving the loop early cancels the stream, so that the rest is never read. */
@@ -73,7 +79,7 @@ async function* chunksOf({ body }: Request): AsyncGenerator<Uint8Array> {
 
 /** JSON without the one key that schemas pass over (it would set an object's prototype), and no deeper than a record is. */
 export function parseJson(text: string): unknown {
-  if (depthOf(text) > DEEPEST) throw new Refused(400, `This JSON is nested more than ${DEEPEST} deep.`);
+  assertShallow(text);
   try {
     return JSON.parse(text, withoutPrototype);
   } catch (error) {
@@ -88,6 +94,11 @@ export function parseJson(text: string): unknown {
 function withoutPrototype(key: string, value: unknown): unknown {
   if (key === "__proto__") throw new Refused(400, "The key __proto__ is not taken.");
   return value;
+}
+
+/** Refuses JSON nested deeper than any record. */
+export function assertShallow(text: string): void {
+  if (depthOf(text) > DEEPEST) throw new Refused(400, `This JSON is nested more than ${DEEPEST} deep.`);
 }
 
 /** Deepest nesting of brackets outside strings: told before parsing, so that no parser meets it. */

@@ -1,5 +1,4 @@
 import "server-only";
-import { isDeepStrictEqual } from "node:util";
 import { and, asc, eq } from "drizzle-orm";
 import type { Kind, RecordOf } from "#lib/db/kind.ts";
 import {
@@ -11,6 +10,7 @@ import {
   selectOne,
   selectStanding,
 } from "#lib/db/reading.ts";
+import { sameRecord } from "#lib/db/same.ts";
 import { creation, nextVersion, ready, sqlWriter, type Taking } from "#lib/db/statements.ts";
 import { store } from "#lib/db/store.ts";
 import { DuplicateId, isStoreError } from "#lib/db/store-error.ts";
@@ -92,7 +92,7 @@ export interface Draft<K extends Kind = Kind> {
 }
 
 /** Ids that would stand in the way of an address: /api/motors/export is no record. */
-const RESERVED: ReadonlySet<string> = new Set(["export", "import", "new"]);
+const RESERVED: ReadonlySet<string> = new Set("export import new".split(" "));
 
 /** Stores many new records, all of them or none. Throws DuplicateId for the first whose id is taken or ever was. */
 export async function createRecords(
@@ -193,7 +193,7 @@ async function step<K extends Kind>(
   const current = await getRecord(kind, id);
   if (!current) return null;
   if (current.version !== expectedVersion) return { conflict: true, current };
-  if (edit && isDeepStrictEqual(edit.record, current.record)) return current;
+  if (edit && sameRecord(edit.record, current.record)) return current;
   try {
     return await write(kind, current, edit?.record ?? current.record, action, edit?.taking);
   } catch (error) {

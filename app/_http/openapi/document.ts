@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { recordPaths } from "#app/_http/openapi/record-paths.ts";
-import { answer, body, problems } from "#app/_http/openapi/words.ts";
+import { answer, body, neededHeader, problems } from "#app/_http/openapi/words.ts";
 import { limitsSchema } from "#lib/entry/limits.ts";
 import { motorPatchSchema, motorSchema } from "#lib/entry/motor.ts";
 import { fitRequestSchema } from "#lib/entry/pairing.ts";
@@ -81,6 +81,25 @@ export function openApiDocument(): object {
       },
       ...recordPaths("motor"),
       ...recordPaths("stern"),
+      "/api/export": {
+        get: {
+          operationId: "exportEverything",
+          summary: "All motors and sterns as one JSON file.",
+          responses: { 200: answer("`motors` and `sterns`.") },
+        },
+      },
+      "/api/import": {
+        post: {
+          operationId: "importEverything",
+          summary: "Stores all motors and sterns of such a file, or none.",
+          parameters: [neededHeader("Origin", "The address of this site.")],
+          requestBody: { required: true, content: { "application/json": {} } },
+          responses: {
+            201: answer("How many were `stored` and `unchanged`."),
+            ...problems(400, 403, 409, 413, 415, 422, 503),
+          },
+        },
+      },
       "/api/health": {
         get: {
           operationId: "health",

@@ -7,6 +7,9 @@ const id = { name: "id", in: "path", required: true, schema: { type: "string" } 
 const origin = neededHeader("Origin", "The address of this site.");
 const ifMatch = neededHeader("If-Match", "The ETag the record was read with.");
 
+const format = { name: "format", in: "query", schema: { enum: ["json", "csv"], default: "json" } };
+const file = { description: "The file.", content: { "application/json": {}, "text/csv": {} } };
+
 /** The paths at which records of one kind are read and changed. */
 export function recordPaths(kind: Kind): Record<string, object> {
   const name = kind === "motor" ? "Motor" : "Stern";
@@ -44,6 +47,35 @@ export function recordPaths(kind: Kind): Record<string, object> {
         ...operation("remove", `Removes the ${kind}; it can be restored.`),
         parameters: [origin, ifMatch],
         responses: { 204: { description: "Removed." }, ...problems(403, 404, 412, 428, 503) },
+      },
+    },
+    [`/api/${kind}s/export`]: {
+      get: {
+        ...operation("exportAll", `All ${kind}s as one file, which can be imported again.`),
+        parameters: [format],
+        responses: { 200: file, ...problems(400) },
+      },
+    },
+    [`/api/${kind}s/import`]: {
+      post: {
+        ...operation(
+          "import",
+          "Stores all records of a file, or none; those that stand already are passed over.",
+        ),
+        parameters: [origin],
+        requestBody: { required: true, content: { "application/json": {}, "text/csv": {} } },
+        responses: {
+          201: answer("How many were `stored` and `unchanged`."),
+          ...problems(400, 403, 409, 413, 415, 422, 503),
+        },
+      },
+    },
+    [`/api/${kind}s/{id}/export`]: {
+      parameters: [id],
+      get: {
+        ...operation("export", `The ${kind} as a file.`),
+        parameters: [format],
+        responses: { 200: file, ...problems(400, 404) },
       },
     },
     [`/api/${kind}s/{id}/restore`]: {

@@ -1,0 +1,3 @@
+import { exportingAll } from "#app/_http/records/exporting.ts";
+
+export const { GET, POST, PUT, PATCH, DELETE, OPTIONS } = exportingAll();

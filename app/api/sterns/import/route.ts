@@ -1,0 +1,3 @@
+import { importing } from "#app/_http/records/importing.ts";
+
+export const { GET, POST, PUT, PATCH, DELETE, OPTIONS } = importing("stern");
