@@ -89,13 +89,13 @@ describe("an id", () => {
 
   test("taken twice in one import, or already there, lets nothing of it in", async () => {
     await createRecord("stern", aStern("pram"));
-    const good = { kind: "motor", record: aMotor("new") } as const;
+    const good = { kind: "motor", record: aMotor("fresh") } as const;
     await expect(createRecords([good, { kind: "stern", record: aStern("pram") }])).rejects.toMatchObject({
       id: "pram",
     });
-    await expect(createRecords([good, good])).rejects.toMatchObject({ id: "new" });
-    expect(await getRecord("motor", "new")).toBeNull();
-    expect(await takingsOf("motor", "new")).toEqual([]);
+    await expect(createRecords([good, good])).rejects.toMatchObject({ id: "fresh" });
+    expect(await getRecord("motor", "fresh")).toBeNull();
+    expect(await takingsOf("motor", "fresh")).toEqual([]);
   });
 });
 
