@@ -1,0 +1,51 @@
+import { obstacleWords, partWords } from "#lib/draw/clearance-marks.ts";
+import { poseWords } from "#lib/draw/report-views.ts";
+import type { ReportClearance } from "#lib/fit/report.ts";
+import { type LengthSystem, lengthWriter } from "#lib/quantity/words.ts";
+
+/** The least clearance of everything the motor can strike, over all its poses and with the tiller held straight. */
+export function ClearanceTable({
+  clearances,
+  lengths,
+}: {
+  clearances: readonly ReportClearance[];
+  lengths: LengthSystem;
+}) {
+  if (clearances.length === 0) return null;
+  const write = lengthWriter(lengths);
+  const signed = (mm: number) => (mm < 0 ? `overlaps ${write(-mm)}` : write(mm));
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: scrolls sideways on a phone, so the keyboard must reach it
+    <section className="across" tabIndex={0} aria-label="Least clearances">
+      <table>
+        <caption>
+          Least clearance from everything in the way, over every tilt and every steering angle
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Obstacle</th>
+            <th scope="col" className="number">
+              Least clearance
+            </th>
+            <th scope="col">What comes nearest, and where</th>
+            <th scope="col" className="number">
+              Held straight
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {clearances.map((one) => (
+            <tr key={one.obstacle}>
+              <th scope="row">{obstacleWords(one.obstacle)}</th>
+              <td className="number">{signed(one.mm)}</td>
+              <td>
+                {partWords(one.part)}: {poseWords(one)}
+              </td>
+              <td className="number">{signed(one.straightMm)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
