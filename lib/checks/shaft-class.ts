@@ -15,6 +15,8 @@ import { nominalShaft } from "#lib/standards/common-practice.ts";
 
 /** Half the step from one class to the next, mm: real legs differ from nominal by up to this (common practice, no source). */
 const HALF_STEP_MM = inches(2.5);
+/** A hair of rounding is not off: 20 1/2 in is within half an inch of 20. */
+const HAIR_MM = 1e-9;
 
 /** Seat over the datum less the nominal leg, mm; undefined where one is unknown. */
 function excess({ motor, stern }: Rig): number | undefined {
@@ -27,7 +29,7 @@ function excess({ motor, stern }: Rig): number | undefined {
 function legDecides(rig: Rig): boolean {
   const off = Math.abs(excess(rig) ?? 0);
   const unmeasured = rig.motor.shaftLengthMm === undefined;
-  return unmeasured && off > limitOf(rig, "shaftClassMm").value && off <= HALF_STEP_MM;
+  return unmeasured && off > limitOf(rig, "shaftClassMm").value + HAIR_MM && off <= HALF_STEP_MM + HAIR_MM;
 }
 
 export const shaftClass: Check = {
