@@ -24,14 +24,14 @@ export default function ChecksPage() {
         <h2 id="answers" className="drawn">
           The three answers
         </h2>
-        <dl className="cells">
+        <dl className="cells boxed">
           <div>
             <dt>Fits</dt>
-            <dd>Room to spare, even with every measurement's doubt taken off.</dd>
+            <dd>Room to spare, with the doubt of the measurements taken off.</dd>
           </div>
           <div>
             <dt>Fouls</dt>
-            <dd>Short of room, even with every measurement's doubt given back.</dd>
+            <dd>Short of room, with the doubt of the measurements added on.</dd>
           </div>
           <div>
             <dt>Cannot tell</dt>

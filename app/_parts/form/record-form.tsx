@@ -67,6 +67,10 @@ export function RecordForm({
   const shared = { kind, texts, rested, troubles, write };
   return (
     <form action={send} onSubmit={submit} noValidate className="stack" aria-label={`The ${kind}`}>
+      {/* Enter in a box saves: a form's first button is the one it presses, and a choice of readings may come first. */}
+      <button type="submit" className="unseen" tabIndex={-1} aria-hidden="true">
+        Save
+      </button>
       <input type="hidden" name="version" value={state.conflict?.version ?? version ?? ""} />
       {resumed && (
         <div className="notice" role="status">

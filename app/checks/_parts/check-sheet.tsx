@@ -14,21 +14,27 @@ export function CheckSheet({ check, number }: { check: Check; number: number }) 
       <h2 id={`${check.id}-question`} className="drawn">
         {number}. {check.question}
       </h2>
-      <p>{check.why}</p>
-      {check.leavesOut && <p className="soft">Leaves out: {check.leavesOut}</p>}
-      {check.limits.map((key) => (
-        <Limit key={key} limit={practiceLimits[key]} />
-      ))}
-      <p className="small">
-        Needs:{" "}
-        {needs.map((key, at) => (
-          <span key={key}>
-            {at > 0 && ", "}
-            <Link href={`/measuring#${key}`}>{keyName(key).toLowerCase()}</Link>
-          </span>
-        ))}
-        .
-      </p>
+      <div className="check">
+        <div className="stack-near">
+          <p>{check.why}</p>
+          {check.leavesOut && <p className="soft">Leaves out: {lowered(check.leavesOut)}</p>}
+          <p className="small">
+            Needs:{" "}
+            {needs.map((key, at) => (
+              <span key={key}>
+                {at > 0 && ", "}
+                <Link href={`/measuring#${key}`}>{keyName(key).toLowerCase()}</Link>
+              </span>
+            ))}
+            .
+          </p>
+        </div>
+        <div className="limits">
+          {check.limits.map((key) => (
+            <Limit key={key} limit={practiceLimits[key]} />
+          ))}
+        </div>
+      </div>
     </section>
   );
 }
@@ -36,12 +42,14 @@ export function CheckSheet({ check, number }: { check: Check; number: number }) 
 /** A limit's value, what it is and where it comes from. */
 function Limit({ limit }: { limit: Standard }) {
   return (
-    <p>
+    <p className="limit">
       <strong>{written(limit)}</strong> {limit.what}{" "}
       <span className="soft">({limit.status === "published" ? limit.source : sourceless(limit)})</span>
     </p>
   );
 }
+
+const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 const sourceless = ({ source, status }: Standard): string =>
   source.startsWith(status) ? source : `${status}: ${source}`;
