@@ -74,6 +74,14 @@ function reachOf({ mounting: { rig } }: Hung): Reach {
 
 const posedOf = ({ faceAngleDeg, steeringDeg }: ReportClearance): Pose => ({ faceAngleDeg, steeringDeg });
 
+/** Hard over to port and to starboard in the running hole, as far as the stops are known. */
+function hardOver({ motion, mounting: { rig } }: Hung): Pose[] {
+  if (!motion) return [];
+  const { steerPortDeg = 0, steerStarboardDeg = 0 } = rig.motor;
+  const stops = [steerPortDeg, -steerStarboardDeg].filter((deg) => deg !== 0);
+  return stops.map((steeringDeg) => ({ ...motion.running, steeringDeg }));
+}
+
 /** The clearances that are seen best in a view, least first. */
 const seenIn = (view: View, { hung, report }: Subject): ReportClearance[] =>
   report.clearances.filter((one) => bestView(one, hung) === view).toSorted((a, b) => a.mm - b.mm);
@@ -99,7 +107,7 @@ function clearancesLettered(view: View, subject: Subject, bounds: Window, scale:
   const place = (one: ReportClearance) => fromBracket(view, one.nearest.obstacleMm, hung.berth);
   // The leader that starts furthest left leaves the lowest row, so that no leader runs through another's words.
   const ordered = seenIn(view, subject).toSorted((a, b) => place(a)[0] - place(b)[0]);
-  return ordered.flatMap((one) => {
+  const lettered = ordered.map((one) => {
     const [x, y] = place(one);
     const starboard = view === "plan" ? y > 0 : x > 0;
     const column = view === "profile" ? "all" : starboard ? "starboard" : "port";
@@ -118,6 +126,8 @@ function clearancesLettered(view: View, subject: Subject, bounds: Window, scale:
     const [at, align] = places[`${view} ${column}`]!;
     return clearanceMarks(one, view, hung, write, scale, at, align);
   });
+  // The uppermost row first: where its leader must pass a lower row, it passes behind the words.
+  return lettered.toReversed().flat();
 }
 
 const fouled = (view: View, subject: Subject): Mark[] =>
@@ -272,12 +282,10 @@ function fullUpLettered(hung: Hung, scale: number): Mark[] {
   const fullUp = hung.motion?.fullUp;
   if (!fullUp) return [];
   const ghost = ghostMotor(hung, "profile", fullUp);
-  if (ghost.length === 0) return [];
-  const { right } = extent(ghost, 1);
-  const { top } = extent(
-    ghost.filter((mark) => mark.mark === "outline" && FOOT.includes(mark.of)),
-    1,
-  );
+  const foot = ghost.filter((mark) => mark.mark === "outline" && FOOT.includes(mark.of));
+  const shown = foot.length > 0 ? foot : ghost;
+  if (shown.length === 0) return [];
+  const { right, top } = extent(shown, 1);
   const words = `FULL UP, LEG ${inDegrees(fullUp.faceAngleDeg)}`;
   return [lettering([right, top + 2 * scale], words, { height: 2.3, halo: true, align: "end" })];
 }
@@ -337,7 +345,8 @@ export function plan(subject: Subject): Content {
     ...stern,
     ...(stern.transomWidthMm !== undefined && { transomWidthMm: 2 * reach.sideMm }),
   };
-  const poses = tightest(seenIn("plan", subject));
+  const tight = tightest(seenIn("plan", subject));
+  const poses = tight.length > 0 ? tight : hardOver(hung);
   const things = [
     ...poses.flatMap((pose) => ghostMotor(hung, "plan", pose, HEAD)),
     ...sternPlan(narrowed, berth, reach),
@@ -403,10 +412,7 @@ export function elevation(subject: Subject): Content {
   const { stern, motor } = hung.mounting.rig;
   const { motion, berth } = hung;
   const reach = reachOf(hung);
-  const over = [motor.steerPortDeg, motor.steerStarboardDeg && -motor.steerStarboardDeg].filter(
-    (deg): deg is number => deg !== undefined && deg !== 0,
-  );
-  const hard = motion ? over.map((steeringDeg) => ({ ...motion.running, steeringDeg })) : [];
+  const hard = hardOver(hung);
   const things = [
     ...sternElevation(stern, berth, reach),
     ...hard.flatMap((pose) => ghostMotor(hung, "elevation", pose, HEAD)),

@@ -281,3 +281,20 @@ function frame(
     ]),
   ];
 }
+
+/** The part of a sheet its view fills, without frame, notes and strip, and with room for a line of words above and the scale bar below: for a picture that moves. */
+export function viewOf({
+  marks,
+  scale,
+}: Pick<Drawing, "marks" | "scale">): Pick<Drawing, "window" | "scale"> {
+  const sheet = ["frame", "strip", "scale bar", "datum"];
+  const things = marks.filter(
+    (mark) => mark.mark === "arc" || (mark.mark === "outline" && !sheet.includes(mark.of)),
+  );
+  const { left, right, bottom, top } = extent(things, scale);
+  const room = MARGIN * scale;
+  return {
+    scale,
+    window: { left: left - room, right: right + room, bottom: bottom - 2.2 * room, top: top + 2.2 * room },
+  };
+}

@@ -61,7 +61,7 @@ export function PoseBench({
         />
         <PoseDial
           name="Steering"
-          hint={`Plus = tiller to port, up to ${steer[1]}°; minus = to starboard, down to ${steer[0]}°.`}
+          hint={`Plus = tiller to port, as far as ${steer[1]}°; minus = to starboard, as far as ${-steer[0]}°.`}
           value={pose.steeringDeg}
           from={steer[0]}
           to={steer[1]}

@@ -27,8 +27,8 @@ export function VerdictPanel({
       aria-labelledby="verdict"
     >
       <OutcomeMark outcome={report.verdict} />
+      <h2 id="verdict">{HEADLINES[report.verdict]}</h2>
       <div className="stack-near">
-        <h2 id="verdict">{HEADLINES[report.verdict]}</h2>
         {governing && (
           <p className="lead">
             {governing.question} {governing.says}

@@ -10,12 +10,14 @@ import { FourFigures } from "#app/_parts/report/four-figures.tsx";
 import { PoseBench } from "#app/_parts/report/pose-bench.tsx";
 import { benchPoses } from "#app/_parts/report/poses.ts";
 import { Remedies } from "#app/_parts/report/remedies.tsx";
+import look from "#app/_parts/report/report.module.css";
 import { UnitsSwitch } from "#app/_parts/report/units-switch.tsx";
 import { VerdictPanel } from "#app/_parts/report/verdict-panel.tsx";
 import { lengthsFrom } from "#app/_parts/report/writing.ts";
 import { TitleStrip } from "#app/_parts/sheet/title-strip.tsx";
 import { getRecord } from "#lib/db/records.ts";
 import { reportDrawings } from "#lib/draw/report-drawings.ts";
+import { viewOf } from "#lib/draw/sheet.ts";
 import { assess } from "#lib/fit/assess.ts";
 import { mount } from "#lib/rig/mounting.ts";
 import { motorValues, sternValues } from "#lib/rig/record.ts";
@@ -52,24 +54,26 @@ export default async function ReportPage({ params, searchParams }: Address) {
   const bench = benchPoses(rig, report);
   return (
     <>
-      <TitleStrip
-        kind="Will it suit?"
-        title={`${motorLabel} on ${sternLabel}`}
-        particulars={[
-          [
-            "Motor",
-            <Link key="motor" href={`/motors/${motorId}`}>
-              its numbers
-            </Link>,
-          ],
-          [
-            "Stern",
-            <Link key="stern" href={`/sterns/${sternId}`}>
-              its numbers
-            </Link>,
-          ],
-        ]}
-      />
+      <div className={look.pairing}>
+        <TitleStrip
+          kind="Will it suit?"
+          title={`${motorLabel} on ${sternLabel}`}
+          particulars={[
+            [
+              "Motor",
+              <Link key="motor" href={`/motors/${motorId}`}>
+                its numbers
+              </Link>,
+            ],
+            [
+              "Stern",
+              <Link key="stern" href={`/sterns/${sternId}`}>
+                its numbers
+              </Link>,
+            ],
+          ]}
+        />
+      </div>
       {(motor.demo || stern.demo) && (
         <p>
           <span className="demo-mark">invented</span> Made up to show how Sternwright works; no such{" "}
@@ -91,7 +95,14 @@ export default async function ReportPage({ params, searchParams }: Address) {
         <DrawingSheet id="plan" drawing={drawings.plan} lengths={lengths} />
         <DrawingSheet id="elevation" drawing={drawings.elevation} lengths={lengths} />
       </section>
-      {bench && <PoseBench {...rig} {...bench} lengths={lengths} sheets={drawings} />}
+      {bench && (
+        <PoseBench
+          {...rig}
+          {...bench}
+          lengths={lengths}
+          sheets={{ profile: viewOf(drawings.profile), plan: viewOf(drawings.plan) }}
+        />
+      )}
       <ClearanceTable clearances={report.clearances} lengths={lengths} />
       <CheckList found={report.checks} lengths={lengths} />
       <Cautions />
