@@ -11,6 +11,8 @@ const config: NextConfig = {
   turbopack: { root: import.meta.dirname },
   // Writes no files of its own into the project.
   agentRules: false,
+  // What is kept of a form's body on its way to a page; Next takes no larger one anyway.
+  experimental: { proxyClientMaxBodySize: "1mb" },
   headers: async () => [{ source: "/:path*", headers: [...EVERYWHERE] }],
 };
 

@@ -9,7 +9,12 @@ const LAST_ANSWERS_MS = 8000;
  * unusable store must never look like an empty list. Nothing is made or changed here; that is set-up's.
  */
 export async function openStoreOrEnd(): Promise<void> {
-  process.once("SIGTERM", () => setTimeout(() => process.exit(143), LAST_ANSWERS_MS).unref());
+  for (const [signal, code] of [
+    ["SIGTERM", 143],
+    ["SIGINT", 130],
+  ] as const) {
+    process.once(signal, () => setTimeout(() => process.exit(code), LAST_ANSWERS_MS).unref());
+  }
   try {
     await store();
   } catch (error) {

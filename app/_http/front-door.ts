@@ -13,13 +13,20 @@ const GUARDED = Symbol.for("sternwright.front-door");
 
 /**
  * Refuses, before Next sees them, the requests Next answers with a failure of its own: TRACE, and addresses
- * that are no text. Also sets how long a slow sender is waited for. Next makes the server itself, so the
+ * that are no text. Also sets how long a slow sender is waited for, and lets senders go, each with its
+ * answer, once the server is told to end. Next makes the server itself, so the
  * guard stands where every server of this process hands out its requests.
  */
 export function guardFrontDoor(): void {
   const servers: { emit: Emit; [GUARDED]?: true } = Server.prototype;
   if (servers[GUARDED]) return;
   servers[GUARDED] = true;
+  let ending = false;
+  for (const signal of ["SIGTERM", "SIGINT"]) {
+    process.once(signal, () => {
+      ending = true;
+    });
+  }
   const emit = servers.emit;
   servers.emit = function guarded(event, ...rest) {
     if (event === "connection") {
@@ -28,6 +35,7 @@ export function guardFrontDoor(): void {
     }
     if (event !== "request") return emit.call(this, event, ...rest);
     const [request, response] = rest as [IncomingMessage, ServerResponse];
+    if (ending) response.setHeader("Connection", "close");
     const refused = refusalAtTheDoor(request);
     if (!refused) return emit.call(this, event, ...rest);
     void refuse(response, refused);
