@@ -45,27 +45,39 @@ measured. A number nobody knows is left out: never 0, never null.
 
 `;
 
-/** What a plus-minus left out is taken to be. */
+/** What a plus-minus left out is taken to be, one row a kind of number. */
 function spreads(): string {
-  const row = (name: string, unit: Unit, mark: string) =>
-    `| ${name} | ${(["measured", "declared", "estimated"] as const).map((how) => `${spread(unit, how)} ${mark}`).join(" | ")} |`;
+  const hows = ["measured", "declared", "estimated"] as const;
+  const row = (name: string, unit: Unit, mark: string) => [
+    name,
+    ...hows.map((how) => `${spread(unit, how)} ${mark}`),
+  ];
   return [
     "Where no plus-minus is written it is taken to be (common practice, no source, but for the tape):",
     "",
-    "| | measured | declared | estimated |",
-    "|---|---|---|---|",
-    row("a length of half a metre", "mm", "mm"),
-    row("an angle", "deg", "degrees"),
-    row("a mass or a power", "kg", "%"),
+    ...table([
+      ["", ...hows],
+      row("a length of half a metre", "mm", "mm"),
+      row("an angle", "deg", "degrees"),
+      row("a mass or a power", "kg", "%"),
+    ]),
     "",
     "An estimated length counts for 5 % where that is more.",
     "",
   ].join("\n");
 }
 
+/** Rows as a table, columns of one breadth; the first row is its head. */
+function table([head, ...rows]: readonly (readonly string[])[]): string[] {
+  const breadths = head!.map((_, column) => Math.max(...[head!, ...rows].map((row) => row[column]!.length)));
+  const line = (cells: readonly string[]) =>
+    `| ${cells.map((cell, column) => cell.padEnd(breadths[column]!)).join(" | ")} |`;
+  return [line(head!), line(breadths.map((breadth) => "-".repeat(breadth))), ...rows.map(line)];
+}
+
 function section(key: string, { name, take, mistake, unit, min, max }: Field): string {
   const limits = `${UNITS[unit]}, ${min} to ${max}`;
-  return `- **${name}** (\`${key}\`, ${limits}). ${take}${mistake ? ` *Usual mistake:* ${mistake}` : ""}`;
+  return `- **${name}** (\`${key}\`, ${limits}). ${take}${mistake ? ` _Usual mistake:_ ${mistake}` : ""}`;
 }
 
 function object<Key extends string>(

@@ -44,7 +44,7 @@ const FOULS = [
   // Notch 215 less two corners of 20 is 175 flat; the bracket is 180.
   ["6-hp-short-tiller-four-stroke", "round-tender-narrow-notch", "bracket", true],
   // A tiller of 780 that reaches past the bulkhead's face at 40 + 575.
-  ["40-hp-long-tiller-two-stroke", "round-launch-long-keel", "tilt-room", true],
+  ["40-hp-long-tiller-two-stroke", "round-launch-long-keel", "tilt-room", false],
   // 640 sin 45 + 44/2 cos 45 = 468 off the centreline, the well's half-width 380 to 350.
   ["25-hp-long-tiller-two-stroke", "round-launch-long-keel", "side-room", true],
   // Nobody said that the tiller folds: 535 of it swings down on a sole 190 below the seat.
