@@ -42,7 +42,8 @@ export interface Means {
   propose(variant: Variant, mounting: Mounting, beyond: number, write: LengthWriter): Proposal | undefined;
 }
 
-const MOVING = ["steering-room", "tilt-room", "sole-room", "side-room", "obstacle-room"];
+/** Ids of the questions about the moving motor. */
+export const MOVING = ["steering-room", "tilt-room", "sole-room", "side-room", "obstacle-room"];
 /** Effort of another motor: more than any sawing. */
 const ANOTHER_MOTOR = 10_000;
 /** Up to the next tenth of a millimetre, on the roomy side. */

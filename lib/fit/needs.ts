@@ -16,6 +16,7 @@ import {
   isUncut,
   OBSTACLE_KEYS,
   type Outline,
+  type Side,
   sole,
   solidOf,
   wellSide,
@@ -55,7 +56,7 @@ function slid(
   mounting: Mounting,
   outlineAt: (position: number) => Outline,
   limitMm: number,
-  from = 0,
+  from: number,
 ): number | undefined {
   if (!mounting.mechanism || !complete(mounting)) return undefined;
   return leastSlide(mounting.mechanism, mounting.parts, (position) => solidOf(outlineAt(position)), limitMm, {
@@ -64,38 +65,37 @@ function slid(
   }).position;
 }
 
-/** Narrowest notch that leaves the moving motor its room each side and takes the bracket; the cheeks are as deep as the notch. */
+/** Narrowest notch that takes the bracket and leaves the moving motor its room each side; the cheeks are as deep as the notch. */
 export function notchWidthNeed(mounting: Mounting, seatMm: number, beyondMm = 0): number | undefined {
-  const { rig } = mounting;
-  const transom = known(rig.stern, "transomThicknessMm", "rakeDeg", "transomTopMm");
+  const { motor, stern } = mounting.rig;
+  const transom = known(stern, "transomThicknessMm", "rakeDeg", "transomTopMm");
   if (!transom) return undefined;
-  const room = limitOf(rig, "steeringRoomMm").value + beyondMm;
-  const half = (side: "port" | "starboard") =>
-    slid(mounting, (position) => cheek(side, position, transom, seatMm), room);
-  const [port, starboard] = [half("port"), half("starboard")];
-  if (port === undefined || starboard === undefined) return undefined;
-  const bracket = (rig.motor.bracketWidthMm ?? 0) + 2 * (limitOf(rig, "bracketMm").value + beyondMm);
-  return Math.max(2 * Math.max(port, starboard), bracket + 2 * (rig.stern.notchCornerRadiusMm ?? 0));
+  const room = limitOf(mounting.rig, "steeringRoomMm").value + beyondMm;
+  const eachSide = limitOf(mounting.rig, "bracketMm").value + beyondMm + (stern.notchCornerRadiusMm ?? 0);
+  const least = (motor.bracketWidthMm ?? 0) / 2 + eachSide;
+  const half = (side: Side, from: number) =>
+    slid(mounting, (position) => cheek(side, position, transom, seatMm), room, from);
+  const port = half("port", least);
+  const starboard = port === undefined ? undefined : half("starboard", port);
+  return starboard === undefined ? undefined : 2 * starboard;
 }
 
 /** Least drop from the seat to the sole: the trade's least, the clamps, the handles, and the moving motor. */
 export function soleDropNeed(mounting: Mounting, beyondMm = 0): number | undefined {
   const { rig } = mounting;
   const { transomThicknessMm, soleAngleDeg = 90 } = rig.stern;
-  if (transomThicknessMm === undefined) return undefined;
   const hands = known(rig.motor, "screwDropMm", "handleSwingMm", "clampDepthMm");
-  const least = limitOf(rig, "soleDropMm").value;
-  const tilt = slid(
+  if (transomThicknessMm === undefined || !hands) return undefined;
+  const standing = Math.max(
+    limitOf(rig, "soleDropMm").value,
+    handleSweep(rig) + limitOf(rig, "screwHandlesMm").value,
+    hands.clampDepthMm + limitOf(rig, "clampRoomMm").value,
+  );
+  return slid(
     mounting,
     (soleDropMm) => sole({ transomThicknessMm, soleAngleDeg, soleDropMm }),
     limitOf(rig, "soleRoomMm").value + beyondMm,
-  );
-  if (!hands || tilt === undefined) return undefined;
-  return Math.max(
-    least + beyondMm,
-    handleSweep(rig) + limitOf(rig, "screwHandlesMm").value + beyondMm,
-    hands.clampDepthMm + limitOf(rig, "clampRoomMm").value + beyondMm,
-    tilt,
+    standing + beyondMm,
   );
 }
 
@@ -120,12 +120,12 @@ export function wellDepthNeed(
     soleAngleDeg: rig.stern.soleAngleDeg ?? 90,
     wellFrontHeightMm: Math.max(0, front),
   };
-  const tilt = slid(
+  return slid(
     mounting,
     (wellDepthMm) => bulkhead({ ...well, wellDepthMm }),
     limitOf(rig, "bulkheadRoomMm").value + beyondMm,
+    limitOf(rig, "wellDepthMm").value + beyondMm,
   );
-  return tilt === undefined ? undefined : Math.max(tilt, limitOf(rig, "wellDepthMm").value + beyondMm);
 }
 
 /** How much wider the well must be on both sides for the moving motor to keep its room, mm of width; 0 where it already does. */
@@ -134,9 +134,11 @@ export function wellWideningNeed(mounting: Mounting, beyondMm = 0): number | und
   const well = known(rig.stern, ...OBSTACLE_KEYS.side);
   if (!well) return undefined;
   const room = limitOf(rig, "sideRoomMm").value + beyondMm;
-  const each = (side: "port" | "starboard") => slid(mounting, (moreMm) => wellSide(side, well, moreMm), room);
-  const [port, starboard] = [each("port"), each("starboard")];
-  return port === undefined || starboard === undefined ? undefined : 2 * Math.max(port, starboard);
+  const each = (side: Side, from: number) =>
+    slid(mounting, (moreMm) => wellSide(side, well, moreMm), room, from);
+  const port = each("port", 0);
+  const starboard = port === undefined ? undefined : each("starboard", port);
+  return starboard === undefined ? undefined : 2 * starboard;
 }
 
 /** All the needs that can be told. */

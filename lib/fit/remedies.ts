@@ -4,8 +4,10 @@
  * be had, put in place, and the whole pairing assessed again: it is offered only when nothing fouls any
  * more, or when it turns "cannot tell" into a fit. Where no single one serves, pairs of them are tried.
  */
+
+import { checks } from "#lib/checks/index.ts";
 import { type Answer, type Assessment, examine, type Options, verdictOfAnswer } from "#lib/fit/examine.ts";
-import { type Change, MEANS, type Means, type Proposal, type Variant } from "#lib/fit/means.ts";
+import { type Change, MEANS, type Means, MOVING, type Proposal, type Variant } from "#lib/fit/means.ts";
 import type { Verdict } from "#lib/fit/report.ts";
 import { COVERAGE_FACTOR } from "#lib/quantity/uncertainty.ts";
 import { lengthWriter } from "#lib/quantity/words.ts";
@@ -28,8 +30,12 @@ interface Step {
   readonly changes: readonly Change[];
   readonly says: string;
   readonly effort: number;
-  readonly after: Assessment;
+  /** The whole pairing assessed with the changes in place; worked out when first asked for. */
+  readonly after: () => Assessment;
 }
+
+/** Questions about parts that do not move. */
+const STANDING = checks.filter(({ id }) => !MOVING.includes(id)).map(({ id }) => id);
 
 /** Tries to reach a sure fit before settling for less. */
 const TRIES = 4;
@@ -40,19 +46,24 @@ export function remediesOf(motor: Motor, stern: Stern, before: Assessment, optio
   if (verdict === "fits") return [];
   const start: Variant = { motor, stern, handling: options.handling ?? {} };
   const singles = MEANS.flatMap((means) => applied(means, start, before, options) ?? []);
-  const serving = singles.filter((step) => serves(step.after, verdict));
+  const serving = singles.filter((step) => serves(step, verdict, options));
   const found = serving.length > 0 ? serving.map((step) => [step]) : pairs(singles, verdict, options);
   return found.map(remedy).sort((a, b) => a.effort - b.effort);
 }
 
-/** No longer fouls; or fits, where it could not be told. */
-function serves(after: Assessment, before: Verdict): boolean {
-  const now = verdictOfAnswer(after.governing);
+/**
+ * No longer fouls; or fits, where it could not be told. The questions of standing parts come first: they
+ * cost little, and a foul there settles it.
+ */
+function serves(step: Step, before: Verdict, options: Options): boolean {
+  const standing = looked(step.variant, { ...options, only: STANDING });
+  if (standing.answers.some(({ outcome }) => outcome === "fouls")) return false;
+  const now = verdictOfAnswer(step.after().governing);
   return before === "fouls" ? now !== "fouls" : now === "fits";
 }
 
 function remedy(steps: readonly Step[]): Remedy {
-  const after = steps.at(-1)!.after;
+  const after = steps.at(-1)!.after();
   return {
     changes: merged(steps.flatMap(({ changes }) => changes)),
     says: `${steps.map(({ says }) => says).join(", and ")}.`.replace(/^./, (first) => first.toUpperCase()),
@@ -76,13 +87,12 @@ function merged(changes: readonly Change[]): Change[] {
 function pairs(singles: readonly Step[], verdict: Verdict, options: Options): Step[][] {
   const best = new Map<string, Step[]>();
   for (const first of singles) {
-    const amiss = first.after.answers
-      .filter(({ outcome }) => outcome === verdict)
-      .map(({ check }) => check.id);
+    const after = first.after();
+    const amiss = after.answers.filter(({ outcome }) => outcome === verdict).map(({ check }) => check.id);
     for (const means of MEANS) {
       if (means.kind === first.means.kind || !amiss.every((id) => means.answers.includes(id))) continue;
-      const second = applied(means, first.variant, first.after, options);
-      if (!second || !serves(second.after, verdict)) continue;
+      const second = applied(means, first.variant, after, options);
+      if (!second || !serves(second, verdict, options)) continue;
       const kinds = [first.means.kind, means.kind].sort().join();
       const known = best.get(kinds);
       if (!known || effort([first, second]) < effort(known)) best.set(kinds, [first, second]);
@@ -108,7 +118,17 @@ function applied(means: Means, variant: Variant, before: Assessment, options: Op
     if (short === 0) break;
     beyond += short + 0.05;
   }
-  return proposal && { ...proposal, means, after: looked(proposal.variant, options) };
+  const { variant: changed } = proposal ?? {};
+  return proposal && changed && { ...proposal, means, after: once(() => looked(changed, options)) };
+}
+
+/** Work done at most once, when first asked for. */
+function once<T>(work: () => T): () => T {
+  const done: T[] = [];
+  return () => {
+    if (done.length === 0) done.push(work());
+    return done[0]!;
+  };
 }
 
 const looked = ({ motor, stern, handling }: Variant, options: Options): Assessment =>

@@ -130,13 +130,16 @@ export function assessEdge(
 const LINEAR_SHARE = 0.1;
 const LINEAR_MM = 0.2;
 
+/** A margin of more than this many U is not worked out anew: nothing a tape can err by reaches that far. */
+const FAR_OFF = 5;
+
 /**
  * How much less room there is than the straight line says where the numbers stand two standard
  * uncertainties towards the foul (the likeliest such place: each moved in proportion to its part of the
  * variance). The spread is widened by it; a large miss means that the tightest place jumps.
  */
 function missOfLine({ anew, room }: Edge, rig: Rig, parts: readonly Part[], u: number): number {
-  if (!anew || u === 0) return 0;
+  if (!anew || u === 0 || Math.abs(room) > FAR_OFF * COVERAGE_FACTOR * u) return 0;
   const moved = parts.reduce((at, { key, taken: { halfWidth }, slope }) => {
     const by = (-COVERAGE_FACTOR * slope * standardUncertainty(halfWidth) ** 2) / u;
     return shifted(at, key, by);
