@@ -19,7 +19,8 @@ export interface Citation {
 }
 
 /** The source in one line: "33 CFR, 183.53 (51 FR 37574, 23 October 1986)"; a secondary reading is said. */
-export function sourceOf({ document, clause, edition, read }: Citation): string {
+export function sourceOf({ document, clause, edition, read, status }: Citation): string {
+  if (status === "common practice") return "common practice, no source";
   const place = `${document}, ${clause} (${edition})`;
   return read === "in the text itself" ? place : `${place}, read in a secondary text`;
 }

@@ -6,7 +6,8 @@
 import { MM_PER_FOOT } from "#lib/quantity/length.ts";
 
 const NM_PER_MM = 1_000_000;
-const NM_PER_FOOT = BigInt(MM_PER_FOOT * NM_PER_MM);
+const nanometres = (mm: number): bigint => BigInt(Math.round(mm * NM_PER_MM));
+const NM_PER_FOOT = nanometres(MM_PER_FOOT);
 
 /** A factor in square feet: an exact fraction, and its value for reading. */
 export interface Factor {
@@ -29,8 +30,6 @@ export function factor(lengthMm: number, widthMm: number): Factor {
     nearest: Number((2n * numerator + denominator) / (2n * denominator)),
   };
 }
-
-const nanometres = (mm: number): bigint => BigInt(Math.round(mm * NM_PER_MM));
 
 /** Sign of `factor - tenths / 10`: -1, 0 or 1, without rounding. */
 export function compare({ numerator, denominator }: Factor, tenths: number): -1 | 0 | 1 {
