@@ -28,7 +28,11 @@ const sources = (folder: string): string[] =>
     .map((name) => join(folder, name));
 
 const importsOf = (path: string): string[] =>
-  [...readFileSync(path, "utf8").matchAll(/(?:from|import)\s*\(?\s*"([^"]+)"/g)].map((match) => match[1]!);
+  [
+    ...readFileSync(path, "utf8").matchAll(
+      /^\s*(?:import|export|\}) ?[^;"']*?(?:from )?"([^"]+)";|\bimport\("([^"]+)"\)/gm,
+    ),
+  ].map((match) => (match[1] ?? match[2])!);
 
 const rooms = readdirSync("lib");
 
