@@ -26,11 +26,13 @@
 import type { Fixed, Mover } from "#lib/geometry/motion.ts";
 import { greatestOf, leastAt, leastOf } from "#lib/geometry/sinusoid.ts";
 
-/** The bound last computed at [0] and the pose where the gap along the direction is predicted to be least: p at [1], s at [2], radians. */
+/** The bound last computed at [0]; after `predict` the pose where it expects the least gap: p at [1], s at [2], radians. */
 export const bound = new Float64Array(3);
+/** The sinusoids whose least values make the bound: B and C in p, B and C in s; or, at [4], s itself where it is an end of the cell, else NaN. */
+const valley = new Float64Array(5);
 
 /** The cell at hand: p from, p to, s from, s to (radians), then cosine and sine of each in that order. */
-const cell = new Float64Array(12);
+export const cell = new Float64Array(12);
 
 /** Sets the cell for the bounds that follow. Radians; neither side wider than half a turn. */
 export function setCell(p0: number, p1: number, s0: number, s1: number): void {
@@ -46,6 +48,12 @@ export function setCell(p0: number, p1: number, s0: number, s1: number): void {
   cell[9] = Math.sin(s0);
   cell[10] = Math.cos(s1);
   cell[11] = Math.sin(s1);
+}
+
+/** Works out the pose where the last bound expects the least gap. Apart, for few bounds need it. */
+export function predict(): void {
+  bound[1] = leastAt(valley[0]!, valley[1]!, cell[0]!, cell[1]!);
+  bound[2] = Number.isNaN(valley[4]!) ? leastAt(valley[2]!, valley[3]!, cell[2]!, cell[3]!) : valley[4]!;
 }
 
 /** Bound with the direction (nx, ny, nz) carried in the leg frame. */
@@ -85,13 +93,16 @@ export function legBound(mover: Mover, fixed: Fixed, nx: number, ny: number, nz:
   const y = corners[i + 1]!;
   const f = obstacle[j]!;
   const v = obstacle[j + 2]!;
-  bound[1] = leastAt(-(nx * f + nz * v), -(nz * f - nx * v), cell[0]!, cell[1]!);
-  bound[2] = leastAt(nx * x + ny * y, ny * x - nx * y, cell[2]!, cell[3]!);
+  valley[0] = -(nx * f + nz * v);
+  valley[1] = -(nz * f - nx * v);
+  valley[2] = nx * x + ny * y;
+  valley[3] = ny * x - nx * y;
+  valley[4] = Number.NaN;
 }
 
 /** Bound with the direction (nf, ny, nv) carried in the hull (bracket) frame. */
 export function hullBound(mover: Mover, fixed: Fixed, nf: number, ny: number, nv: number): void {
-  const { corners, aft, radii } = mover;
+  const { corners, aft } = mover;
   const obstacle = fixed.corners;
   const cp0 = cell[4]!;
   const sp0 = cell[5]!;
@@ -110,7 +121,7 @@ export function hullBound(mover: Mover, fixed: Fixed, nf: number, ny: number, nv
   let b = 0;
   let c = 0;
   let s = cell[2]!;
-  for (let k = 0, i = 0; k < 24; k += 3, i++) {
+  for (let k = 0; k < 24; k += 3) {
     const g = nf * obstacle[k]! + ny * obstacle[k + 1]! + nv * obstacle[k + 2]!;
     if (g > high) high = g;
     const x = corners[k]!;
@@ -127,7 +138,10 @@ export function hullBound(mover: Mover, fixed: Fixed, nf: number, ny: number, nv
     const h0 = ny * y0 + leastOf(b0, c0, cp0, sp0, cp1, sp1);
     const h1 = ny * y1 + leastOf(b1, c1, cp0, sp0, cp1, sp1);
     let h = Math.min(h0, h1);
-    if (h - radii[i]! * ws < low && ws > 0) h -= ws * sag(m0, m1, ny, x0, y0, x1, y1, radii[i]! * both);
+    if (ws > 0) {
+      const r = Math.sqrt(x * x + y * y);
+      if (h - r * ws < low) h -= ws * sag(m0, m1, ny, x0, y0, x1, y1, r * both);
+    }
     if (h >= low) continue;
     low = h;
     b = h0 < h1 ? b0 : b1;
@@ -135,8 +149,9 @@ export function hullBound(mover: Mover, fixed: Fixed, nf: number, ny: number, nv
     s = h0 < h1 ? cell[2]! : cell[3]!;
   }
   bound[0] = low - high;
-  bound[1] = leastAt(b, c, cell[0]!, cell[1]!);
-  bound[2] = s;
+  valley[0] = b;
+  valley[1] = c;
+  valley[4] = s;
 }
 
 /**
@@ -146,7 +161,6 @@ export function hullBound(mover: Mover, fixed: Fixed, nf: number, ny: number, nv
 export function steeredBound(mover: Mover, fixed: Fixed, nx: number, ny: number, nz: number): void {
   const { corners, aft } = mover;
   const obstacle = fixed.corners;
-  const { reach } = fixed;
   const cp0 = cell[4]!;
   const sp0 = cell[5]!;
   const cp1 = cell[6]!;
@@ -166,7 +180,7 @@ export function steeredBound(mover: Mover, fixed: Fixed, nx: number, ny: number,
   let b = 0;
   let c = 0;
   let s = cell[2]!;
-  for (let k = 0, i = 0; k < 24; k += 3, i++) {
+  for (let k = 0; k < 24; k += 3) {
     const h = nx * corners[k]! + ny * corners[k + 1]! + nz * corners[k + 2]!;
     if (h < low) low = h;
     const f = obstacle[k]!;
@@ -175,10 +189,12 @@ export function steeredBound(mover: Mover, fixed: Fixed, nx: number, ny: number,
     const g0 = a0 * aft + b0 * y + greatestOf(a0 * f + nz * v, nz * f - a0 * v, cp0, sp0, cp1, sp1);
     const g1 = a1 * aft + b1 * y + greatestOf(a1 * f + nz * v, nz * f - a1 * v, cp0, sp0, cp1, sp1);
     let g = Math.max(g0, g1);
-    if (g + reach[i]! * ws > high && ws > 0) {
+    const across = Math.sqrt(f * f + v * v) + Math.abs(aft);
+    const r = Math.sqrt(across * across + y * y);
+    if (g + r * ws > high && ws > 0) {
       const x0 = f * cp0 - v * sp0 + aft;
       const x1 = f * cp1 - v * sp1 + aft;
-      g += ws * hump(a0, b0, a1, b1, x0, x1, y, reach[i]! * both);
+      g += ws * hump(a0, b0, a1, b1, x0, x1, y, r * both);
     }
     if (g <= high) continue;
     high = g;
@@ -188,8 +204,9 @@ export function steeredBound(mover: Mover, fixed: Fixed, nx: number, ny: number,
     s = g0 > g1 ? cell[2]! : cell[3]!;
   }
   bound[0] = low - high;
-  bound[1] = leastAt(-b, -c, cell[0]!, cell[1]!);
-  bound[2] = s;
+  valley[0] = -b;
+  valley[1] = -c;
+  valley[4] = s;
 }
 
 /** Greatest h_ss over the cell, or 0 when h is monotone in s or nowhere curved upward. `slack` as derived above; X + c and Y at both ends of s. */

@@ -134,10 +134,11 @@ function described(mechanism: Mechanism, moving: Mover, still: Fixed, p: number,
 }
 
 function checkRanges(part: Part): void {
-  const whole = (range: Range) => Number.isFinite(range.from) && Number.isFinite(range.to);
-  for (const range of [part.faceAngles, part.steeringAngles]) {
-    if (!whole(range) || range.from > range.to) {
-      throw new RangeError(`The poses of "${part.id}" run from ${range.from} to ${range.to} degrees.`);
-    }
-  }
+  checkRange(part, part.faceAngles);
+  checkRange(part, part.steeringAngles);
+}
+
+function checkRange(part: Part, { from, to }: Range): void {
+  if (from <= to && Number.isFinite(to - from)) return;
+  throw new RangeError(`The poses of "${part.id}" run from ${from} to ${to} degrees.`);
 }

@@ -52,20 +52,34 @@ export function nearest(
   addCorner(part, obstacle, 0, x, y, z);
   best[0] = Number.POSITIVE_INFINITY;
   tryPoint(0);
-  let count = 1;
+  return approach(part, obstacle);
+}
+
+/** The same, starting from the corners that carried the last answer: quick when the solids have moved little since. */
+export function nearestAgain(part: Float64Array, obstacle: Float64Array): boolean {
+  const count = carriers[0]!;
+  for (let k = 0; k < count; k++) setCorner(part, obstacle, k, carriers[k + 1]!, carriers[k + 4]!);
+  best[0] = Number.POSITIVE_INFINITY;
+  if (count === 1) tryPoint(0);
+  else if (count === 2) trySegment(0, 1);
+  else tryTriangle(0, 1, 2);
+  return approach(part, obstacle);
+}
+
+/** Grows and shrinks the simplex until its nearest point is that of the whole body. */
+function approach(part: Float64Array, obstacle: Float64Array): boolean {
   for (let step = 0; step < STEPS; step++) {
     keep();
+    const count = kept[0]!;
     const squared = best[0]!;
     if (squared <= TOUCHING * TOUCHING) return false;
     const height = addCorner(part, obstacle, count, best[1]!, best[2]!, best[3]!);
     if (squared - height <= ACCURACY * found[3]! || isRepeated(count)) break;
-    best[0] = squared;
     kept[0] = 0;
     if (count === 1) trySegment(0, 1);
     else if (count === 2) tryTriangle(0, 1, 2);
     else if (!tryTetrahedron()) return false;
-    count = kept[0]!;
-    if (count === 0) break;
+    if (kept[0] === 0) break;
   }
   return true;
 }
@@ -95,12 +109,17 @@ function addCorner(
       j = k;
     }
   }
+  setCorner(part, obstacle, slot, i, j);
+  return low - high;
+}
+
+/** Puts into `slot` the part's corner at offset i minus the obstacle's at j. */
+function setCorner(part: Float64Array, obstacle: Float64Array, slot: number, i: number, j: number): void {
   ofPart[slot] = i;
   ofObstacle[slot] = j;
   w[3 * slot] = part[i]! - obstacle[j]!;
   w[3 * slot + 1] = part[i + 1]! - obstacle[j + 1]!;
   w[3 * slot + 2] = part[i + 2]! - obstacle[j + 2]!;
-  return low - high;
 }
 
 /** The simplex has the new corner already: nothing nearer is left. */

@@ -16,37 +16,26 @@ export interface Mover {
   /** Steering axis aft of the tilt axis, mm; 0 for a tilting part. */
   readonly aft: number;
   readonly corners: Float64Array;
-  /** Distance of each corner from the steering axis. */
-  readonly radii: Float64Array;
 }
 
-/** An obstacle made ready for the search. */
+/** An obstacle made ready for the search: its corners from the tilt axis. */
 export interface Fixed {
   readonly obstacle: Obstacle;
-  /** Corners from the tilt axis. */
   readonly corners: Float64Array;
-  /** No corner is further than this from the steering axis, whatever the tilt; for `aft` of each mover. */
-  readonly reach: Float64Array;
 }
 
 export function mover(mechanism: Mechanism, part: Part): Mover {
-  const { corners } = part.solid;
-  const aft = part.moves === "steered" ? mechanism.steerAxisAftMm : 0;
-  const radii = new Float64Array(8);
-  for (let i = 0; i < 8; i++) radii[i] = Math.hypot(corners[3 * i]!, corners[3 * i + 1]!);
-  return { part, aft, corners, radii };
+  return { part, aft: part.moves === "steered" ? mechanism.steerAxisAftMm : 0, corners: part.solid.corners };
 }
 
 export function fixed(mechanism: Mechanism, obstacle: Obstacle): Fixed {
-  const corners = Float64Array.from(obstacle.solid.corners);
-  const reach = new Float64Array(8);
-  for (let i = 0; i < 8; i++) {
-    corners[3 * i]! -= mechanism.tiltAxisForwardMm;
-    corners[3 * i + 2]! -= mechanism.tiltAxisAboveMm;
-    const across = Math.hypot(corners[3 * i]!, corners[3 * i + 2]!) + Math.abs(mechanism.steerAxisAftMm);
-    reach[i] = Math.hypot(across, corners[3 * i + 1]!);
+  const corners = new Float64Array(24);
+  for (let k = 0; k < 24; k += 3) {
+    corners[k] = obstacle.solid.corners[k]! - mechanism.tiltAxisForwardMm;
+    corners[k + 1] = obstacle.solid.corners[k + 1]!;
+    corners[k + 2] = obstacle.solid.corners[k + 2]! - mechanism.tiltAxisAboveMm;
   }
-  return { obstacle, corners, reach };
+  return { obstacle, corners };
 }
 
 /** Writes into `out` the points of `points` (three coordinates each) turned by steering and tilt, `aft` as above; 0 turns directions. */

@@ -4,20 +4,25 @@
  */
 
 /** Numbers a cell is recorded with. */
-export const SLOTS = 12;
-/** Where they stand: the rectangle (radians), the certified bound, the pose to look at, the carried direction, the frame it is carried in, the part. */
+export const SLOTS = 29;
+/** The rectangle, radians; the certified bound; number of the part. */
 export const P0 = 0;
 export const P1 = 1;
 export const S0 = 2;
 export const S1 = 3;
 export const BOUND = 4;
-export const P = 5;
-export const S = 6;
-export const NX = 7;
-export const NY = 8;
-export const NZ = 9;
-export const FRAME = 10;
-export const PART = 11;
+export const PART = 5;
+/** The pose where the least is expected, and the direction to measure along there, bracket frame. */
+export const P = 6;
+export const S = 7;
+export const NX = 8;
+export const NY = 9;
+export const NZ = 10;
+/** 1 when the corners have been measured, else 0; then for (p0, s0), (p0, s1), (p1, s0), (p1, s1) the direction found there, bracket frame, and the distance, mm. */
+export const MEASURED = 11;
+export const CORNERS = 12;
+/** Side to halve it across: 0 for p, 1 for s. */
+export const CUT = 28;
 
 /** The records; cell number n begins at n * SLOTS. */
 export let records = new Float64Array(512 * SLOTS);
