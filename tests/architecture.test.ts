@@ -13,7 +13,7 @@ const RULES: Record<string, { rooms: string[]; packages: string[] }> = {
   checks: { rooms: ["quantity", "geometry", "standards", "rig"], packages: [] },
   fit: { rooms: TRUNK, packages: [] },
   entry: { rooms: ["quantity", "geometry", "standards", "rig"], packages: ["zod", "numeric-quantity"] },
-  draw: { rooms: [...TRUNK, "entry"], packages: [] },
+  draw: { rooms: [...TRUNK, "entry"], packages: ["pdfkit", "@tarikjabiri/dxf"] },
   search: { rooms: [...TRUNK, "entry"], packages: ["fuse.js"] },
   share: { rooms: [...TRUNK, "entry"], packages: ["zod", "csv-parse", "csv-stringify"] },
   db: {
@@ -27,12 +27,11 @@ const sources = (folder: string): string[] =>
     .filter((name) => /\.tsx?$/.test(name))
     .map((name) => join(folder, name));
 
+const IMPORT =
+  /^(?:import|export)\b[^;"'=(]*?\bfrom\s+"([^"]+)"|^import\s+"([^"]+)"|\bimport\(\s*"([^"]+)"\s*\)/gm;
+
 const importsOf = (path: string): string[] =>
-  [
-    ...readFileSync(path, "utf8").matchAll(
-      /^\s*(?:import|export|\}) ?[^;"']*?(?:from )?"([^"]+)";|\bimport\("([^"]+)"\)/gm,
-    ),
-  ].map((match) => (match[1] ?? match[2])!);
+  [...readFileSync(path, "utf8").matchAll(IMPORT)].map((match) => (match[1] ?? match[2] ?? match[3])!);
 
 const rooms = readdirSync("lib");
 
