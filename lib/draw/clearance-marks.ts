@@ -39,9 +39,9 @@ function seen({ nearest }: Shown, view: View, hung: Hung): number {
   return Math.hypot(a![0] - b![0], a![1] - b![1]);
 }
 
-/** The view in which a clearance is seen least foreshortened; nearly equal ones go to the profile first, then the plan. */
-export function bestView(shown: Shown, hung: Hung): View {
-  return VIEWS.reduce((best, view) =>
+/** The view, of those given, in which a clearance is seen least foreshortened; nearly equal ones go to the one named first. */
+export function bestView(shown: Shown, hung: Hung, views: readonly View[] = VIEWS): View {
+  return views.reduce((best, view) =>
     seen(shown, view, hung) > 1.02 * seen(shown, best, hung) + 0.5 ? view : best,
   );
 }

@@ -1,7 +1,7 @@
 /** The three drawings of a report, all to one scale, and the numbers that stand on them for the table beside. */
 
 import { drawnBracket } from "#lib/draw/bracket-view.ts";
-import { clearanceMarks, foulMarks } from "#lib/draw/clearance-marks.ts";
+import { bestView, clearanceMarks, foulMarks } from "#lib/draw/clearance-marks.ts";
 import type { Drawing, Mark } from "#lib/draw/drawing.ts";
 import { lettering } from "#lib/draw/drawing.ts";
 import { envelope, type Hung, hang, solidMotor } from "#lib/draw/hung.ts";
@@ -89,9 +89,13 @@ function sternIn(view: View, hung: Hung): Mark[] {
     : sternElevation(narrowed, hung.berth, reach);
 }
 
+/** The views in which a motor is moved by hand. */
+export const POSED_VIEWS = ["profile", "plan"] as const satisfies readonly View[];
+
 /**
- * One view with the motor held in a pose and its nearest obstacle dimensioned, in the window and to the
- * scale of a sheet drawn before: so the picture stands still while the motor moves.
+ * One view with the motor held in a pose, in the window and to the scale of a sheet drawn before: so the
+ * picture stands still while the motor moves. The nearest obstacle is dimensioned in that one of the
+ * posed views that shows it least foreshortened.
  */
 export function posedDrawing(
   { mounting, lengths }: Pick<DrawnPairing, "mounting" | "lengths">,
@@ -102,32 +106,24 @@ export function posedDrawing(
 ): Drawing {
   const hung = hang(mounting);
   const { window, scale } = sheet;
-  const { motor, stern } = mounting.rig;
-  const marks: Mark[] = hung
-    ? [
-        ...(view === "plan" ? [] : [datumLine(window.right - 40, window.left + 40)]),
-        ...sternIn(view, hung),
-        ...(view === "profile" ? [] : drawnBracket(motor, stern.transomThicknessMm, view, hung.berth)),
-        ...solidMotor(hung, view, pose),
-        ...(view === "profile" ? drawnBracket(motor, stern.transomThicknessMm, view, hung.berth) : []),
-        ...envelope(hung, view, pose),
-        ...(nearest
-          ? [
-              ...foulMarks(nearest, view, hung, pose),
-              ...clearanceMarks(nearest, view, hung, figureWriter(lengths), scale, [
-                window.left + 4 * scale,
-                window.top - 6 * scale,
-              ]),
-            ]
-          : []),
-      ]
-    : [];
-  const bar = scaleBar([window.left + 60, window.bottom + 4 * scale], scale, lengths);
-  return {
-    title: "The motor as it is held",
-    says: "Moves with the tilt and the steering set above.",
-    scale,
-    window,
-    marks: [...marks, ...bar],
-  };
+  const shown = hung && nearest && bestView(nearest, hung, POSED_VIEWS) === view ? nearest : undefined;
+  const figureAt = [window.left + 4 * scale, window.top - 6 * scale] as const;
+  const marks: Mark[] = [
+    ...(view === "plan" ? [] : [datumLine(window.right - 40, window.left + 40)]),
+    ...(hung ? posedThings(hung, view, pose) : []),
+    ...(hung && shown ? foulMarks(shown, view, hung, pose) : []),
+    ...(hung && shown ? clearanceMarks(shown, view, hung, figureWriter(lengths), scale, figureAt) : []),
+    ...scaleBar([window.left + 6 * scale, window.bottom + 4 * scale], scale, lengths),
+  ];
+  const says = "Moves with the tilt and the steering set above.";
+  return { title: "The motor as it is held", says, scale, window, marks };
+}
+
+/** Stern, bracket, motor at the pose and its envelope; in profile the bracket lies nearer than the leg. */
+function posedThings(hung: Hung, view: View, pose: Pose): Mark[] {
+  const { motor, stern } = hung.mounting.rig;
+  const bracket = drawnBracket(motor, stern.transomThicknessMm, view, hung.berth);
+  const moved = solidMotor(hung, view, pose);
+  const inOrder = view === "profile" ? [...moved, ...bracket] : [...bracket, ...moved];
+  return [...sternIn(view, hung), ...inOrder, ...envelope(hung, view, pose)];
 }

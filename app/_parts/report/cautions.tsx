@@ -1,3 +1,5 @@
+import look from "./report.module.css";
+
 const CAUTIONS = {
   saw: [
     "Before the saw",
@@ -26,7 +28,7 @@ export function Cautions({
   readonly only?: readonly Caution[];
 }) {
   return (
-    <aside aria-label="Cautions" className="notice kept-together">
+    <aside aria-label="Cautions" className={`notice kept-together ${look.cautions}`}>
       {only.map((caution) => (
         <p key={caution}>
           <strong>{CAUTIONS[caution][0]}.</strong> {CAUTIONS[caution][1]}

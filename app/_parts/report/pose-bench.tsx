@@ -5,7 +5,7 @@ import { PoseDial } from "#app/_parts/report/pose-dial.tsx";
 import { obstacleWords, partWords } from "#lib/draw/clearance-marks.ts";
 import type { Drawing } from "#lib/draw/drawing.ts";
 import { clearancesAtPose, type PoseClearance } from "#lib/draw/pose-clearance.ts";
-import { posedDrawing } from "#lib/draw/report-drawings.ts";
+import { POSED_VIEWS, posedDrawing } from "#lib/draw/report-drawings.ts";
 import { poseWords } from "#lib/draw/report-views.ts";
 import { toSvg } from "#lib/draw/svg.ts";
 import type { Pose, View } from "#lib/draw/view.ts";
@@ -44,7 +44,6 @@ export function PoseBench({
   const mounting = useMemo(() => mount({ motor, stern }), [motor, stern]);
   const [pose, setPose] = useState<Pose>(poses[0]!);
   const all = useMemo(() => clearancesAtPose(mounting, pose), [mounting, pose]);
-  const views: readonly View[] = ["profile", "plan"];
   return (
     <section aria-labelledby="bench" className="stack-near not-printed">
       <h2 id="bench" className="drawn">
@@ -79,7 +78,7 @@ export function PoseBench({
         <Nearest clearance={all[0]} pose={pose} write={lengthWriter(lengths)} />
       </output>
       <div className={look.views}>
-        {views.map((view) => (
+        {POSED_VIEWS.map((view) => (
           <Posed key={view} view={view} svg={drawn(view)} />
         ))}
       </div>

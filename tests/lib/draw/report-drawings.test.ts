@@ -5,7 +5,7 @@ import type { Drawing, Mark, Outline } from "#lib/draw/drawing.ts";
 import { collide, paperSize } from "#lib/draw/lettering.ts";
 import { clearancesAtPose } from "#lib/draw/pose-clearance.ts";
 import { dimensionsOn, posedDrawing } from "#lib/draw/report-drawings.ts";
-import { SCALES, SHEET, viewOf, wordsBox } from "#lib/draw/sheet.ts";
+import { SCALES, SHEET, viewsOf, wordsBox } from "#lib/draw/sheet.ts";
 import { toSvg } from "#lib/draw/svg.ts";
 import { TYPICAL_MOTOR, TYPICAL_STERN } from "#lib/draw/typical.ts";
 import type { MotorValues } from "#lib/rig/motor.ts";
@@ -98,11 +98,13 @@ describe.each(Object.entries(INVENTED))("drawings of %s", (_name, [motor, stern,
   test("a moved motor is drawn in the same window with the nearest clearance of that pose", () => {
     const pose = { faceAngleDeg: 30, steeringDeg: 12 };
     const [nearest] = clearancesAtPose(pairing.mounting, pose);
-    const view = viewOf(drawings.profile);
+    const { profile: view, plan } = viewsOf({ profile: drawings.profile, plan: drawings.plan });
+    expect(paperSize(plan)[0]).toBeCloseTo(paperSize(view)[0], 6);
     const posed = posedDrawing(pairing, "profile", pose, nearest, view);
+    const above = posedDrawing(pairing, "plan", pose, nearest, plan);
     expect(posed.window).toEqual(view.window);
-    expect(dimensionsOn(posed).map(({ mm }) => mm)).toEqual(nearest ? [nearest.mm] : []);
-    expect(toSvg(posed)).not.toContain("NaN");
+    expect([posed, above].flatMap(dimensionsOn).map(({ mm }) => mm)).toEqual(nearest ? [nearest.mm] : []);
+    expect(toSvg(posed) + toSvg(above)).not.toContain("NaN");
   });
 });
 

@@ -17,7 +17,7 @@ import { lengthsFrom } from "#app/_parts/report/writing.ts";
 import { TitleStrip } from "#app/_parts/sheet/title-strip.tsx";
 import { getRecord } from "#lib/db/records.ts";
 import { reportDrawings } from "#lib/draw/report-drawings.ts";
-import { viewOf } from "#lib/draw/sheet.ts";
+import { viewsOf } from "#lib/draw/sheet.ts";
 import { assess } from "#lib/fit/assess.ts";
 import { mount } from "#lib/rig/mounting.ts";
 import { motorValues, sternValues } from "#lib/rig/record.ts";
@@ -87,6 +87,7 @@ export default async function ReportPage({ params, searchParams }: Address) {
       <UnitsSwitch lengths={lengths} />
       <FourFigures report={report} stern={rig.stern} lengths={lengths} />
       <Remedies remedies={report.remedies} />
+      <Cautions />
       <section aria-labelledby="drawings" className="stack">
         <h2 id="drawings" className="drawn">
           Drawings
@@ -100,12 +101,11 @@ export default async function ReportPage({ params, searchParams }: Address) {
           {...rig}
           {...bench}
           lengths={lengths}
-          sheets={{ profile: viewOf(drawings.profile), plan: viewOf(drawings.plan) }}
+          sheets={viewsOf({ profile: drawings.profile, plan: drawings.plan })}
         />
       )}
       <ClearanceTable clearances={report.clearances} lengths={lengths} />
       <CheckList found={report.checks} lengths={lengths} />
-      <Cautions />
     </>
   );
 }
