@@ -1,5 +1,5 @@
 import AxeBuilder from "@axe-core/playwright";
-import type { Page } from "@playwright/test";
+import { type Page, test as plain } from "@playwright/test";
 import { box, expect, openForm, test } from "#tests/e2e/page.ts";
 
 /** Every page, with one invented motor and one invented stern; the first of each drawer. */
@@ -19,7 +19,6 @@ async function pagesToSee(page: Page): Promise<string[]> {
     `/motors/${motor}/edit`,
     `/motors/${motor}/history`,
     "/motors/exchange",
-    "/motors/no-such-motor",
     "/sterns",
     "/sterns/new",
     `/sterns/${stern}`,
@@ -116,4 +115,11 @@ test("a form can be filled in and saved from the keyboard alone", async ({ page 
   await box(page, "Label").focus();
   await page.keyboard.press("Enter");
   await expect(page.getByRole("heading", { level: 1, name: "From the keyboard" })).toBeVisible();
+});
+
+plain("an address where nothing is kept says so, and is sound to axe", async ({ page }) => {
+  const answer = await page.goto("/motors/no-such-motor");
+  expect(answer?.status()).toBe(404);
+  await expect(page.getByRole("heading", { level: 1, name: "No such sheet in the drawer" })).toBeVisible();
+  expect(await violations(page)).toEqual([]);
 });

@@ -5,7 +5,7 @@ test.describe("A builder before the saw", () => {
     const label = freshLabel("Uncut transom");
     await openForm(page, "/sterns/new");
     await box(page, "Label").fill(label);
-    await page.getByRole("group", { name: "Hull form at the stern" }).getByLabel("Flat bottom").check();
+    await page.getByRole("radiogroup", { name: "Hull form at the stern" }).getByLabel("Flat bottom").check();
     await box(page, "Transom rake").fill("12");
     await box(page, "Transom thickness").fill("40 mm");
     await box(page, "Top of the transom").fill("22 in");

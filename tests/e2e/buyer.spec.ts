@@ -24,7 +24,7 @@ test.describe("A buyer on the quay with a tape", () => {
     const label = freshLabel("Seen on the quay");
     await openForm(page, "/motors/new");
     await box(page, "Label").fill(label);
-    await page.getByRole("group", { name: "Shaft class" }).getByLabel("Long, 20 in").check();
+    await page.getByRole("radiogroup", { name: "Shaft class" }).getByLabel("Long, 20 in").check();
     await box(page, "Shaft length").fill('20 1/2"');
     await box(page, "Rated power").fill("9.9 hp");
     await page.getByRole("button", { name: "Save this motor" }).click();

@@ -17,9 +17,11 @@ export function ChoiceField({
   write: (name: string, text: string) => void;
 }) {
   return (
-    <fieldset className="field plainly">
+    <div className="field plainly" role="radiogroup" aria-labelledby={`${name}-asked`}>
       <div className="field-words">
-        <legend>{label}</legend>
+        <p className="asked" id={`${name}-asked`}>
+          {label}
+        </p>
         {hint && <p className="soft">{hint}</p>}
       </div>
       <div className="choices">
@@ -36,6 +38,6 @@ export function ChoiceField({
           </label>
         ))}
       </div>
-    </fieldset>
+    </div>
   );
 }

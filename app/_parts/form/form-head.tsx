@@ -59,9 +59,11 @@ export function FormHead({
           ))}
         </select>
       </div>
-      <fieldset className="field plainly">
+      <div className="field plainly" role="radiogroup" aria-labelledby="how-asked">
         <div className="field-words">
-          <legend>How most of these numbers were come by</legend>
+          <p className="asked" id="how-asked">
+            How most of these numbers were come by
+          </p>
           <p className="soft">Each number may say otherwise.</p>
         </div>
         <div className="choices long">
@@ -78,7 +80,7 @@ export function FormHead({
             </label>
           ))}
         </div>
-      </fieldset>
+      </div>
     </section>
   );
 }
