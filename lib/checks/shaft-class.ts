@@ -2,12 +2,14 @@
  * Shaft class. The class on the label stands for a nominal leg of 15, 20, 25 or 30 in; the seat should
  * stand that high over the datum, give or take half an inch. It is the rough question a buyer can ask
  * with nothing but the label. Where the leg itself was measured, the plate's height is the better answer
- * and overrules this one; where it was not, a seat that is off by no more than half the step between
- * classes cannot be told without it, since real legs differ from their class by as much. Margin: from the
+ * and overrules this one, so where that lacks another number a label that does not match cannot be told;
+ * where the leg was not measured, a seat that is off by no more than half the step between classes cannot
+ * be told without it, since real legs differ from their class by as much. Margin: from the
  * difference of seat and nominal to half an inch. Transom height is plumb, on the centreline (33 CFR
  * 183.3); nominal lengths and the half inch are common practice, no source.
  */
-import { type Check, type Edge, limitOf, type Study } from "#lib/checks/check.ts";
+import { type Check, type Edge, limitOf, type NeededKey, type Study } from "#lib/checks/check.ts";
+import { plateAboveDatum, plateHeight, runningHoleNumber } from "#lib/checks/plate-height.ts";
 import { inches } from "#lib/quantity/length.ts";
 import type { Rig } from "#lib/rig/mounting.ts";
 import { seatNow } from "#lib/rig/plate.ts";
@@ -25,11 +27,14 @@ function excess({ motor, stern }: Rig): number | undefined {
   return seat - nominalShaft[motor.shaftClass].value;
 }
 
-/** The label alone cannot settle it: off by more than the limit, by less than legs of one class differ, and the leg was not measured. */
-function legDecides(rig: Rig): boolean {
+/** The numbers of the leg without which a label that does not match settles nothing; none where it matches. */
+function legDecides(rig: Rig): readonly NeededKey[] {
   const off = Math.abs(excess(rig) ?? 0);
-  const unmeasured = rig.motor.shaftLengthMm === undefined;
-  return unmeasured && off > limitOf(rig, "shaftClassMm").value + HAIR_MM && off <= HALF_STEP_MM + HAIR_MM;
+  if (off <= limitOf(rig, "shaftClassMm").value + HAIR_MM) return [];
+  if (rig.motor.shaftLengthMm === undefined) return off <= HALF_STEP_MM + HAIR_MM ? ["shaftLengthMm"] : [];
+  const hole = runningHoleNumber(rig);
+  const answered = hole !== undefined && plateAboveDatum(rig, hole) !== undefined;
+  return answered ? [] : plateHeight.needs(rig);
 }
 
 export const shaftClass: Check = {
@@ -48,11 +53,11 @@ export const shaftClass: Check = {
   needs: (rig) => [
     "shaftClass",
     rig.stern.transomTopMm === undefined || rig.stern.seatMm !== undefined ? "seatMm" : "transomTopMm",
-    ...(legDecides(rig) ? (["shaftLengthMm"] as const) : []),
+    ...legDecides(rig),
   ],
   edges: ({ mounting: { rig }, limit, write }: Study): Edge[] => {
     const off = excess(rig);
-    if (off === undefined || legDecides(rig)) return [];
+    if (off === undefined || legDecides(rig).length > 0) return [];
     const most = limit("shaftClassMm");
     const klass = rig.motor.shaftClass!;
     const nominal = nominalShaft[klass].value;

@@ -40,8 +40,13 @@ describe("Shaft class", () => {
     expect(ask(ID, { seatMm: 525, shaftLengthMm: 508 }).outcome).toBe("fouls");
   });
 
-  test("a leg measured but no axes: the plate's height is not answered, the label's answer stands", () => {
-    expect(ask(ID, { seatMm: 525, tiltAxisAboveMm: undefined })).toMatchObject({ outcome: "fouls" });
+  test("a leg measured but no axes: a label that does not match settles nothing", () => {
+    expect(ask(ID, { seatMm: 525, tiltAxisAboveMm: undefined })).toMatchObject({
+      outcome: "cannot tell",
+      missing: ["tiltAxisAboveMm"],
+    });
+    expect(ask(ID, { seatMm: 600, rakeDeg: undefined }).missing).toEqual(["rakeDeg"]);
+    expect(ask(ID, { seatMm: 515, tiltAxisAboveMm: undefined }).outcome).toBe("fits");
   });
 
   test("spread of the seat", () => {
