@@ -68,10 +68,19 @@ export function reportDrawings(pairing: DrawnPairing): ReportDrawings {
   return { profile: first!, plan: second!, elevation: third! };
 }
 
-/** The dimensions that stand on a drawing, each once: what it is, and its true length in mm. */
-export function dimensionsOn(drawing: Drawing): { readonly of: string; readonly mm: number }[] {
+/** One dimension that stands on a drawing: what it is, its true length in mm, and whether it is a clearance (then minus = overlap). */
+export interface Standing {
+  readonly of: string;
+  readonly mm: number;
+  readonly clearance: boolean;
+}
+
+/** The dimensions that stand on a drawing, each once. */
+export function dimensionsOn(drawing: Drawing): Standing[] {
   const found = drawing.marks.flatMap((mark) =>
-    mark.mark === "dimension" ? [{ of: mark.of, mm: mark.mm }] : [],
+    mark.mark === "dimension"
+      ? [{ of: mark.of, mm: mark.mm, clearance: mark.along === "along" && mark.figureAt !== undefined }]
+      : [],
   );
   return found.filter((one, i) => found.findIndex((other) => other.of === one.of) === i);
 }

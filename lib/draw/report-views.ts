@@ -41,6 +41,8 @@ export interface Subject {
 const HEAD = ["cowl", "tiller", "grip", "leg"];
 /** What is at the other end of it. */
 const FOOT = ["plate", "propeller", "skeg"];
+/** Letters of a name that find room on a drawing. */
+const NAME = 24;
 /** At most so many tightest poses are ghosted in one view; the rest stand in the table. */
 const GHOSTS = 2;
 
@@ -174,7 +176,9 @@ export function profile(subject: Subject): Content {
     : [];
   const hull = sternProfile(stern, berth, reach);
   const things = [...motor, ...hull, ...running, ...tiltArc(hung)];
-  const { left, right } = extent(things, 1);
+  const { left, right: reached } = extent(things, 1);
+  // Room for the datum and the water abaft a transom that stands alone.
+  const right = Math.max(reached, fromBracket("profile", [0, 0, 0], berth)[0] + 260);
   const water = stern.waterlineMm;
   const base = [
     datumLine(right, Math.min(left, -reach.foreMm)),
@@ -184,7 +188,7 @@ export function profile(subject: Subject): Content {
     title: "Profile from port",
     says: profileWords(subject),
     things: [...base, ...things, ...fouled("profile", subject)],
-    lettered: (scale) => profileLettered(subject, things, scale),
+    lettered: (scale) => profileLettered(subject, [...base, ...things], scale),
     notes: [
       ...hung.notes,
       ...(stern.keelDepthMm === undefined ? ["Keel depth not taken: the bottom is drawn at the datum."] : []),
@@ -372,11 +376,21 @@ export function plan(subject: Subject): Content {
         ...wellBreadths(subject, write),
         ...clearancesLettered("plan", subject, bounds, scale),
         ...sides({ ...bounds, left: afloat + 8 * scale }, scale),
+        ...obstaclesNamed(subject),
         ...forward([bounds.left, bounds.top + 2 * scale], scale),
       ];
     },
     notes: [],
   };
+}
+
+/** Names of whatever was measured as a box, on the boxes. */
+function obstaclesNamed({ hung }: Subject): Mark[] {
+  return (hung.mounting.rig.stern.obstacles ?? []).map(({ label, fromMm: a, toMm: b }) => {
+    const middle = fromBracket("plan", [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2, (a[2] + b[2]) / 2], hung.berth);
+    const words = label.length > NAME ? `${label.slice(0, NAME - 1)}…` : label;
+    return lettering(middle, words, { height: 2.3, align: "middle", halo: true });
+  });
 }
 
 const sides = (

@@ -34,10 +34,10 @@ export function DrawingSheet({
               </tr>
             </thead>
             <tbody>
-              {rows.map(({ of, mm }) => (
+              {rows.map(({ of, mm, clearance }) => (
                 <tr key={of}>
                   <th scope="row">{of}</th>
-                  <td className="number">{write(mm)}</td>
+                  <td className="number">{mm < 0 && clearance ? `overlap ${write(-mm)}` : write(mm)}</td>
                 </tr>
               ))}
             </tbody>

@@ -1,7 +1,7 @@
 import Link from "next/link";
 import { keyName } from "#app/_parts/key-name.ts";
 import { OutcomeWord } from "#app/_parts/report/outcome-mark.tsx";
-import { marginOf, writerFor } from "#app/_parts/report/writing.ts";
+import { marginOf, unbroken, writerFor } from "#app/_parts/report/writing.ts";
 import { checks } from "#lib/checks/index.ts";
 import type { Outcome, ReportCheck } from "#lib/fit/report.ts";
 import type { LengthSystem } from "#lib/quantity/words.ts";
@@ -46,7 +46,7 @@ function CheckItem({ check, lengths }: { check: ReportCheck; lengths: LengthSyst
       <OutcomeWord outcome={check.outcome} />
       <div className="stack-near">
         <h3>{check.question}</h3>
-        <p>{check.says}</p>
+        <p>{unbroken(check.says)}</p>
         {check.missing && <Missing keys={check.missing} />}
         {check.outcome !== "fits" && <p className="soft small">{WHY.get(check.id)}</p>}
         <Numbers check={check} lengths={lengths} />
@@ -92,7 +92,7 @@ function Numbers({ check, lengths }: { check: ReportCheck; lengths: LengthSystem
           value === undefined ? null : (
             <div key={name}>
               <dt>{name}</dt>
-              <dd>{write(value)}</dd>
+              <dd>{unbroken(write(value))}</dd>
             </div>
           ),
         )}

@@ -1,4 +1,5 @@
 import { OutcomeWord } from "#app/_parts/report/outcome-mark.tsx";
+import { unbroken } from "#app/_parts/report/writing.ts";
 import { obstacleWords, partWords } from "#lib/draw/clearance-marks.ts";
 import type { Outcome, Report, ReportClearance } from "#lib/fit/report.ts";
 import { type LengthSystem, lengthWriter } from "#lib/quantity/words.ts";
@@ -38,8 +39,8 @@ export function FourFigures({
         {figuresOf(report, stern, lengths).map(({ name, have, need, outcome }) => (
           <div key={name}>
             <dt>{name}</dt>
-            <dd className={look.have}>{have ?? "not known"}</dd>
-            <dd>{need ?? "what it needs cannot be told yet"}</dd>
+            <dd className={look.have}>{unbroken(have ?? "not known")}</dd>
+            <dd>{unbroken(need ?? "what it needs cannot be told yet")}</dd>
             <dd>
               <OutcomeWord outcome={outcome} />
             </dd>

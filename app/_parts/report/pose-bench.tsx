@@ -2,6 +2,7 @@
 
 import { useMemo, useState } from "react";
 import { PoseDial } from "#app/_parts/report/pose-dial.tsx";
+import { unbroken } from "#app/_parts/report/writing.ts";
 import { obstacleWords, partWords } from "#lib/draw/clearance-marks.ts";
 import type { Drawing } from "#lib/draw/drawing.ts";
 import { clearancesAtPose, type PoseClearance } from "#lib/draw/pose-clearance.ts";
@@ -115,7 +116,7 @@ function Nearest({
   const pair = `${partWords(part)} to ${obstacleWords(obstacle)}`;
   return (
     <>
-      <strong>{mm < 0 ? `Fouls by ${write(-mm)}` : `${write(mm)} clear`}</strong>, {pair}, at{" "}
+      <strong>{unbroken(mm < 0 ? `Fouls by ${write(-mm)}` : `${write(mm)} clear`)}</strong>, {pair}, at{" "}
       {poseWords(pose)}.
     </>
   );

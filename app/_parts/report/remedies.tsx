@@ -1,4 +1,5 @@
 import { OutcomeWord } from "#app/_parts/report/outcome-mark.tsx";
+import { unbroken } from "#app/_parts/report/writing.ts";
 import type { ReportRemedy } from "#lib/fit/report.ts";
 
 /** What would serve, the least change first, each with the verdict of the whole pairing assessed again. */
@@ -21,7 +22,7 @@ export function Remedies({ remedies }: { remedies: readonly ReportRemedy[] }) {
           <tbody>
             {remedies.map((remedy) => (
               <tr key={remedy.says}>
-                <td>{remedy.says}</td>
+                <td>{unbroken(remedy.says)}</td>
                 <td>
                   <OutcomeWord outcome={remedy.verdictAfter} />
                 </td>

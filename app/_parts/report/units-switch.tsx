@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { queryFor } from "#app/_parts/report/writing.ts";
 import type { LengthSystem } from "#lib/quantity/words.ts";
 import look from "./report.module.css";
 
@@ -8,13 +9,13 @@ const CHOICES: readonly (readonly [LengthSystem, string])[] = [
 ];
 
 /** Lengths in millimetres or in inches with fractions; the choice stands in the address. */
-export function UnitsSwitch({ lengths }: { readonly lengths: LengthSystem }) {
+export function UnitsSwitch({ lengths, like }: { readonly lengths: LengthSystem; readonly like: boolean }) {
   return (
     <nav aria-label="Lengths in" className={`${look.units} not-printed`}>
       {CHOICES.map(([system, words]) => (
         <Link
           key={system}
-          href={`?units=${system}`}
+          href={queryFor(system, like)}
           scroll={false}
           replace
           aria-current={system === lengths ? "true" : undefined}

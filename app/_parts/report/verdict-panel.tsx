@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { keyOwner } from "#app/_parts/key-name.ts";
 import { OutcomeMark } from "#app/_parts/report/outcome-mark.tsx";
+import { unbroken } from "#app/_parts/report/writing.ts";
 import type { Report, Verdict } from "#lib/fit/report.ts";
 import look from "./report.module.css";
 
@@ -31,7 +32,7 @@ export function VerdictPanel({
       <div className="stack-near">
         {governing && (
           <p className="lead">
-            {governing.question} {governing.says}
+            {governing.question} {unbroken(governing.says)}
           </p>
         )}
         <p className="small">
@@ -41,12 +42,12 @@ export function VerdictPanel({
         </p>
         {next && (
           <p>
-            <strong>Measure next.</strong> {next.says} <Link href={edit[keyOwner(next.key)]}>Enter it</Link>
+            <strong>Next.</strong> {unbroken(next.says)} <Link href={edit[keyOwner(next.key)]}>Enter it</Link>
           </p>
         )}
         {remedy && report.verdict !== "fits" && (
           <p>
-            <strong>Least change that serves.</strong> {remedy.says}
+            <strong>Least change that serves.</strong> {unbroken(remedy.says)}
           </p>
         )}
       </div>

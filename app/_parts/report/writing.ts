@@ -17,3 +17,11 @@ export const marginOf = (check: ReportCheck) => ({
 /** The lengths asked for in an address: `?units=in`, else millimetres. */
 export const lengthsFrom = (units: string | string[] | undefined): LengthSystem =>
   units === "in" ? "in" : "mm";
+
+/** A figure held together with its fraction and its unit: "1 11/16 in" is never broken over two lines. */
+export const unbroken = (text: string): string =>
+  text.replace(/(?<=\d) (?=\d+\/\d|mm\b|in\b|kg\b)/g, "\u00a0");
+
+/** The query that reopens a report as it stands: lengths, and whether gaps are filled from like motors. */
+export const queryFor = (lengths: LengthSystem, like: boolean): string =>
+  `?units=${lengths}${like ? "&like=1" : ""}`;

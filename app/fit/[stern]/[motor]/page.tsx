@@ -7,6 +7,7 @@ import { Cautions } from "#app/_parts/report/cautions.tsx";
 import { CheckList } from "#app/_parts/report/check-list.tsx";
 import { ClearanceTable } from "#app/_parts/report/clearance-table.tsx";
 import { FourFigures } from "#app/_parts/report/four-figures.tsx";
+import { LikeNotice } from "#app/_parts/report/like-notice.tsx";
 import { PoseBench } from "#app/_parts/report/pose-bench.tsx";
 import { benchPoses } from "#app/_parts/report/poses.ts";
 import { Remedies } from "#app/_parts/report/remedies.tsx";
@@ -15,10 +16,11 @@ import { UnitsSwitch } from "#app/_parts/report/units-switch.tsx";
 import { VerdictPanel } from "#app/_parts/report/verdict-panel.tsx";
 import { lengthsFrom } from "#app/_parts/report/writing.ts";
 import { TitleStrip } from "#app/_parts/sheet/title-strip.tsx";
-import { getRecord } from "#lib/db/records.ts";
+import { allRecords, getRecord } from "#lib/db/records.ts";
 import { reportDrawings } from "#lib/draw/report-drawings.ts";
 import { viewsOf } from "#lib/draw/sheet.ts";
 import { assess } from "#lib/fit/assess.ts";
+import { estimatesFor, filledIn } from "#lib/fit/like-motors.ts";
 import { mount } from "#lib/rig/mounting.ts";
 import { motorValues, sternValues } from "#lib/rig/record.ts";
 
@@ -36,6 +38,8 @@ const pairOf = cache(async (sternId: string, motorId: string) => {
   return { stern, motor };
 });
 
+const motorsKept = async () => (await allRecords("motor")).map(({ record }) => record);
+
 export async function generateMetadata({ params }: Address): Promise<Metadata> {
   const { stern: sternId, motor: motorId } = await params;
   const { stern, motor } = await pairOf(sternId, motorId);
@@ -44,11 +48,13 @@ export async function generateMetadata({ params }: Address): Promise<Metadata> {
 
 /** The report of one pairing: the verdict first, the figures people ask for, the drawings, and every question behind them. */
 export default async function ReportPage({ params, searchParams }: Address) {
-  const [{ stern: sternId, motor: motorId }, { units }] = await Promise.all([params, searchParams]);
+  const [{ stern: sternId, motor: motorId }, query] = await Promise.all([params, searchParams]);
   const { stern, motor } = await pairOf(sternId, motorId);
-  const lengths = lengthsFrom(units);
-  const report = assess(motor.record, stern.record, {}, { lengths });
-  const rig = { motor: motorValues(motor.record), stern: sternValues(stern.record) };
+  const lengths = lengthsFrom(query.units);
+  const like = query.like === "1";
+  const estimates = like ? estimatesFor(motor.record, await motorsKept()) : [];
+  const report = assess(motor.record, stern.record, {}, { lengths, estimates });
+  const rig = { motor: motorValues(filledIn(motor.record, estimates)), stern: sternValues(stern.record) };
   const [motorLabel, sternLabel] = [motor.record.label, stern.record.label];
   const drawings = reportDrawings({ mounting: mount(rig), report, motorLabel, sternLabel, lengths });
   const bench = benchPoses(rig, report);
@@ -84,7 +90,8 @@ export default async function ReportPage({ params, searchParams }: Address) {
         report={report}
         edit={{ motor: `/motors/${motorId}/edit`, stern: `/sterns/${sternId}/edit` }}
       />
-      <UnitsSwitch lengths={lengths} />
+      <UnitsSwitch lengths={lengths} like={like} />
+      <LikeNotice report={report} lengths={lengths} like={like} />
       <FourFigures report={report} stern={rig.stern} lengths={lengths} />
       <Remedies remedies={report.remedies} />
       <Cautions />
