@@ -16,7 +16,7 @@ export function distanceAt(mechanism: Mechanism, part: Part, obstacle: Body, pos
   return signedDistance(body(Float64Array.from(placed(mechanism, part, pose).flat())), obstacle);
 }
 
-/** Grid of at most `stepDeg` over the poses of every part, refined from the `starts` best places to a thousandth of a degree. */
+/** Grid of at most `stepDeg` over the poses of every part, refined from the `starts` best places apart from each other to a few thousandths of a degree. */
 export function leastByLooking(
   mechanism: Mechanism,
   parts: readonly Part[],
@@ -33,14 +33,25 @@ export function leastByLooking(
       if (boxDistance(corners, still.corners) >= bar) continue;
       const mm = signedDistance(body(corners), still);
       if (mm >= bar) continue;
-      best.push({ mm, part, pose });
-      best.sort((a, b) => a.mm - b.mm);
+      keepApart(best, { mm, part, pose }, 1.5 * stepDeg);
       best.length = Math.min(best.length, starts);
     }
   }
   return best
     .map((start) => refine(mechanism, still, start, stepDeg / 2))
     .reduce((a, b) => (b.mm < a.mm ? b : a));
+}
+
+/** Adds a place to the list, lowest first; of places of one part that lie close to each other only the lowest stays. */
+function keepApart(best: Least[], place: Least, closeDeg: number): void {
+  const isClose = ({ part, pose }: Least): boolean =>
+    part === place.part &&
+    Math.abs(pose.faceAngleDeg - place.pose.faceAngleDeg) < closeDeg &&
+    Math.abs(pose.steeringDeg - place.pose.steeringDeg) < closeDeg;
+  if (best.some((other) => other.mm <= place.mm && isClose(other))) return;
+  const rest = best.filter((other) => !isClose(other));
+  best.splice(0, best.length, ...rest, place);
+  best.sort((a, b) => a.mm - b.mm);
 }
 
 function grid(part: Part, stepDeg: number): Pose[] {
@@ -66,7 +77,7 @@ function refine(mechanism: Mechanism, still: Body, start: Least, firstStep: numb
   const { part } = start;
   const { faceAngles, steeringAngles } = part;
   let best = start;
-  for (let step = firstStep; step > 1e-3; ) {
+  for (let step = firstStep; step > 0.004; ) {
     let lowest = best;
     for (const [p, s] of WAYS) {
       const pose = {
