@@ -43,6 +43,9 @@ function recordsIn<T>(path: string, schema: ZodType<T>): T[] {
 
 function said(done: SetUp, { file }: Place): string {
   if (done.did === "made") return `Made a new store, ${file}.`;
-  if (done.did === "kept") return `The store is ${file}.`;
+  if (done.did === "kept") {
+    const warning = done.uncopied ? ` WARNING: no copy of it could be made (${done.uncopied}).` : "";
+    return `The store is ${file}.${warning}`;
+  }
   return `Brought the store ${file} up to date (${done.changes.join(", ")}); as it was before: ${done.copy}.`;
 }

@@ -61,10 +61,14 @@ export const sameBytes = (a: string, b: string): boolean => readFileSync(a).equa
 /** Copies through a draft that is on the disk before it gets its name. */
 function copySafely(from: string, to: string): void {
   const draft = `${to}.draft`;
-  copyFileSync(from, draft);
-  syncToDisk(draft);
-  renameSync(draft, to);
-  syncToDisk(dirname(to));
+  try {
+    copyFileSync(from, draft);
+    syncToDisk(draft);
+    renameSync(draft, to);
+    syncToDisk(dirname(to));
+  } finally {
+    rmSync(draft, { force: true });
+  }
 }
 
 /** Waits until the disk has a file, or a folder's names. */

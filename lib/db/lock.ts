@@ -9,8 +9,8 @@ import { StoreError } from "#lib/db/store-error.ts";
 export function takeLock(lock: string): () => void {
   const mine = identity(process.pid);
   const draft = `${lock}.${process.pid}`;
-  writeFileSync(draft, mine);
   try {
+    writeFileSync(draft, mine);
     for (let tries = 0; tries < 5; tries++) {
       if (placed(draft, lock)) return () => release(lock, mine);
       const theirs = textOf(lock);
@@ -19,6 +19,14 @@ export function takeLock(lock: string): () => void {
       putAway(lock, theirs);
     }
     throw inUse(lock, "another program");
+  } catch (error) {
+    const code = codeOf(error);
+    if (typeof code !== "string") throw error;
+    throw new StoreError(
+      "refused",
+      `The lock ${lock} cannot be written (${code}); a store in use needs one.`,
+      error,
+    );
   } finally {
     rmSync(draft, { force: true });
   }

@@ -11,8 +11,11 @@ import type { Place } from "#lib/db/place.ts";
 import { assertOurs, assertSound, refusal } from "#lib/db/soundness.ts";
 import { StoreError } from "#lib/db/store-error.ts";
 
-/** What set-up did: made a new store, changed an old one to this version's schema, or found nothing to do. */
-export type SetUp = { did: "made" } | { did: "changed"; changes: string[]; copy: string } | { did: "kept" };
+/** What set-up did: made a new store, changed an old one to this version's schema, or found nothing to do (`uncopied` says why the copy of a start could not be made). */
+export type SetUp =
+  | { did: "made" }
+  | { did: "changed"; changes: string[]; copy: string }
+  | { did: "kept"; uncopied?: string };
 
 /**
  * The one place where a store is made or its schema changed, before any server runs. A new store is made
@@ -53,8 +56,8 @@ async function keepOrChange(place: Place): Promise<SetUp> {
   try {
     const pending = await assertSound(place, connection);
     if (pending.length > 0) return await change(place, connection, pending);
-    await whileNobodyWrites(connection, () => copyAtStart(place));
-    return { did: "kept" };
+    const uncopied = await whileNobodyWrites(connection, () => copyAtStart(place)).then(noTrouble, said);
+    return uncopied ? { did: "kept", uncopied } : { did: "kept" };
   } finally {
     await connection.close();
   }
@@ -63,7 +66,11 @@ async function keepOrChange(place: Place): Promise<SetUp> {
 /** Changes the schema after copying the file; where that fails the file is the copy again, byte for byte. */
 async function change(place: Place, connection: Connection, pending: readonly Migration[]): Promise<SetUp> {
   const changes = pending.map(({ name }) => name);
-  const copy = await whileNobodyWrites(connection, () => copyAside(place, `before-${changes.at(-1)}`));
+  const copy = await whileNobodyWrites(connection, () => copyAside(place, `before-${changes.at(-1)}`)).catch(
+    (error) => {
+      throw refusal(place, `It must be brought up to date, and no copy can be made first (${said(error)}).`);
+    },
+  );
   try {
     await applyMigrations(connection, place.migrations);
     const left = await assertSound(place, connection);
@@ -71,8 +78,7 @@ async function change(place: Place, connection: Connection, pending: readonly Mi
   } catch (error) {
     await connection.close();
     if (!sameBytes(copy, place.file)) putBack(place, copy);
-    const why = error instanceof Error ? error.message.split("\n")[0] : String(error);
-    throw refusal(place, `Bringing it up to date failed and was undone (${why}).`);
+    throw refusal(place, `Bringing it up to date failed and was undone (${said(error)}).`);
   }
   return { did: "changed", changes, copy };
 }
@@ -121,3 +127,9 @@ function whileNobodyWrites<T>(connection: Connection, work: () => T): Promise<T>
     }
   });
 }
+
+const noTrouble = (): undefined => undefined;
+
+/** The first line of what went wrong. */
+const said = (error: unknown): string =>
+  (error instanceof Error ? error.message : String(error)).split("\n")[0] ?? "";

@@ -236,6 +236,13 @@ describe("copies", () => {
     const names = copiesOf(there).map((path) => path.slice(there.copies.length + 1));
     expect(names).toEqual([3, 4, 5, 6, 7].map((number) => `000${number}-start.db`));
   });
+
+  test("that cannot be made are told, and the store is used all the same", async () => {
+    await setUp(there, demo());
+    writeFileSync(there.copies, "a file where the folder should be");
+    expect(await setUp(there)).toEqual({ did: "kept", uncopied: expect.stringMatching(/EEXIST|ENOTDIR/) });
+    expect(await allRecords("motor")).toHaveLength(40);
+  });
 });
 
 describe("a disk", () => {

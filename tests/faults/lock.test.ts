@@ -64,6 +64,12 @@ test.each([
   expect(existsSync(there.lock)).toBe(false);
 });
 
+test("a lock that cannot be written is said so", () => {
+  expect(() => takeLock("/nowhere/store.db.lock")).toThrow(
+    /The lock \/nowhere\/store\.db\.lock cannot be written \(ENOENT\)/,
+  );
+});
+
 test("of five programs that find a dead one's lock at once, one has it", async () => {
   writeFileSync(there.lock, "99999999\n1\n");
   const programs = Array.from({ length: 5 }, () => run(HOLDER));

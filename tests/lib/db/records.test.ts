@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import {
   allRecords,
   createRecord,
@@ -221,6 +221,32 @@ describe("lists", () => {
       await expect(listRecords("motor", { cursor })).rejects.toMatchObject({ trouble: "bad cursor" });
     },
   );
+});
+
+test("a clock set back changes no order", async () => {
+  vi.useFakeTimers({ toFake: ["Date"] });
+  try {
+    for (const [i, now] of ["2038-01-20", "1970-01-01", "2026-05-01", "2026-04-30"].entries()) {
+      vi.setSystemTime(now);
+      const motor = aMotor("m", { shaftLengthMm: { value: 430 + i, how: "measured" } });
+      if (i === 0) await createRecord("motor", motor);
+      else await updateRecord("motor", "m", i, motor);
+    }
+  } finally {
+    vi.useRealTimers();
+  }
+  expect((await historyOf("motor", "m")).map(({ at }) => at.slice(0, 4))).toEqual([
+    "2038",
+    "1970",
+    "2026",
+    "2026",
+  ]);
+  const lengths = (await takingsOf("motor", "m")).filter(({ key }) => key === "shaftLengthMm");
+  expect(lengths.map(({ value }) => value)).toEqual([430, 431, 432, 433]);
+  expect(await getRecord("motor", "m")).toMatchObject({
+    version: 4,
+    record: { shaftLengthMm: { value: 433 } },
+  });
 });
 
 test("SQL in every text is only text", async () => {
