@@ -59,8 +59,9 @@ test.each([
 );
 
 test("a long shaft on a seat of 20 5/8 in is an eighth too high by its class", () => {
-  const motor: MotorValues = { shaftClass: "long", shaftLengthMm: inches(20) };
-  expect(Math.min(...rooms(shaftClass, motor, { seatMm: inches(20.625) }))).toBeCloseTo(-0.125, 6);
+  const motor: MotorValues = { ...hung(12), shaftClass: "long", shaftLengthMm: inches(20) };
+  const stern: SternValues = { rakeDeg: 12, seatMm: inches(20.625) };
+  expect(Math.min(...rooms(shaftClass, motor, stern))).toBeCloseTo(-0.125, 6);
 });
 
 test("a tiller that crosses the transom line 15 1/2 in off centre leaves an inch a side in a 33 in notch", () => {
