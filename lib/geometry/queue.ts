@@ -4,7 +4,7 @@
  */
 
 /** Numbers a cell is recorded with. */
-export const SLOTS = 29;
+export const SLOTS = 30;
 /** The rectangle, radians; the certified bound; number of the part. */
 export const P0 = 0;
 export const P1 = 1;
@@ -23,6 +23,8 @@ export const MEASURED = 11;
 export const CORNERS = 12;
 /** Side to halve it across: 0 for p, 1 for s. */
 export const CUT = 28;
+/** Where. */
+export const AT = 29;
 
 /** The records; cell number n begins at n * SLOTS. */
 export let records = new Float64Array(512 * SLOTS);

@@ -48,6 +48,7 @@ const ROUNDING = 1e-8;
 /** A pose nearer than this, radians, to the last one teaches nothing new. */
 const SAME_POSE = 1e-9;
 /** Rigid directions tried on a whole range before it is measured at its corners. */
+const SPL = 0.05;
 const TRIES = 2;
 
 /** Least bound of the dropped cells. */
@@ -246,6 +247,7 @@ function boundByCorners(mover: Mover, fixed: Fixed, begin: number): void {
   cell[begin + queue.MEASURED] = 1;
   cornersBound(mover, fixed, cell, begin + queue.CORNERS);
   cell[begin + queue.CUT] = loss[0]! >= loss[1]! ? 0 : 1;
+  cell[begin + queue.AT] = loss[0]! >= loss[1]! ? bound[1]! : bound[2]!;
   cell[begin + queue.BOUND] = Math.max(cell[begin + queue.BOUND]!, bound[0]!);
 }
 
@@ -256,7 +258,10 @@ const onCut = new Float64Array(8);
 function halve(mover: Mover, fixed: Fixed, goal: Goal, begin: number): void {
   const cut = queue.records[begin + queue.CUT]!;
   const from = begin + 2 * cut;
-  const halfway = (queue.records[from]! + queue.records[from + 1]!) / 2;
+  const lo = queue.records[from]!;
+  const hi = queue.records[from + 1]!;
+  const at0 = (queue.records[begin + queue.AT]! - lo) / (hi - lo);
+  const halfway = at0 > SPL && at0 < 1 - SPL ? queue.records[begin + queue.AT]! : (lo + hi) / 2;
   for (let end = 0; end < 2; end++) {
     const other = queue.records[begin + 2 - 2 * cut + end]!;
     const p = cut === 0 ? halfway : other;
