@@ -21,6 +21,7 @@ const GAP = 1;
 const PAST = 1.5;
 const ARROW_LONG = 2.6;
 const ARROW_WIDE = 0.8;
+/** Height of a dimension's figure on paper, mm. */
 export const FIGURE = 2.8;
 const RISE = 0.9;
 

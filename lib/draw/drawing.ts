@@ -98,6 +98,7 @@ export interface Lettering {
   readonly halo: boolean;
 }
 
+/** Anything that stands on a drawing. */
 export type Mark = Outline | Arc | Dimension | AngleDimension | Lettering;
 
 /** The part of the plane a drawing shows, true-size millimetres. */
@@ -108,6 +109,7 @@ export interface Window {
   readonly top: number;
 }
 
+/** A drawing: what it shows, to which scale, and every mark on it. */
 export interface Drawing {
   readonly title: string;
   /** One or two sentences that say what is seen, for those who cannot see it. */

@@ -19,6 +19,7 @@ import type { Mounting } from "#lib/rig/mounting.ts";
 import { tiltRange } from "#lib/rig/parts.ts";
 import { runningHole, seatNow } from "#lib/rig/plate.ts";
 
+/** A pairing ready to be drawn. */
 export interface Hung {
   readonly mounting: Mounting;
   readonly berth: Berth;

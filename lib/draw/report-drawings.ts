@@ -4,16 +4,25 @@ import { drawnBracket } from "#lib/draw/bracket-view.ts";
 import { bestView, clearanceMarks, foulMarks } from "#lib/draw/clearance-marks.ts";
 import type { Drawing, Mark } from "#lib/draw/drawing.ts";
 import { lettering } from "#lib/draw/drawing.ts";
+import { elevation } from "#lib/draw/elevation.ts";
 import { envelope, type Hung, hang, solidMotor } from "#lib/draw/hung.ts";
+import { plan } from "#lib/draw/plan.ts";
 import type { PoseClearance } from "#lib/draw/pose-clearance.ts";
-import { elevation, plan, profile, type Subject } from "#lib/draw/report-views.ts";
-import { type Content, type Strip, scaleBar, scaleFor, sheeted } from "#lib/draw/sheet.ts";
-import { datumLine, sternElevation, sternPlan, sternProfile } from "#lib/draw/stern-view.ts";
+import { profile } from "#lib/draw/profile.ts";
+import { scaleBar } from "#lib/draw/scale-bar.ts";
+import { type Content, scaleFor, sheeted } from "#lib/draw/sheet.ts";
+import { sternElevation } from "#lib/draw/stern-elevation.ts";
+import { datumLine } from "#lib/draw/stern-lines.ts";
+import { sternPlan } from "#lib/draw/stern-plan.ts";
+import { sternProfile } from "#lib/draw/stern-profile.ts";
+import type { Subject } from "#lib/draw/subject.ts";
+import type { Strip } from "#lib/draw/title-strip.ts";
 import type { Pose, View } from "#lib/draw/view.ts";
 import type { Report } from "#lib/fit/report.ts";
 import { lengthWriter } from "#lib/quantity/words.ts";
 import type { Mounting } from "#lib/rig/mounting.ts";
 
+/** The three sheets of a report. */
 export interface ReportDrawings {
   readonly profile: Drawing;
   readonly plan: Drawing;
@@ -29,7 +38,7 @@ export const figureWriter =
 /** What the drawings are made from. */
 export interface DrawnPairing {
   readonly mounting: Mounting;
-  readonly report: Pick<Report, "plate" | "clearances" | "engine">;
+  readonly report: Pick<Report, "plate" | "clearances" | "engine" | "estimated">;
   readonly motorLabel: string;
   readonly sternLabel: string;
   readonly lengths: Strip["lengths"];
@@ -37,6 +46,9 @@ export interface DrawnPairing {
 
 /** The scale of a sheet that holds no drawing. */
 const USUAL_SCALE = 10;
+
+/** Stands on the first sheet where gaps were filled. */
+const FROM_LIKE = "Numbers nobody took on this motor come from like motors.";
 
 const nothing = (title: string): Content => ({
   title,
@@ -55,7 +67,9 @@ function contentsOf({ mounting, report, lengths }: DrawnPairing): readonly [Cont
   const hung = hang(mounting);
   if (!hung) return [nothing("Profile from port"), nothing("Plan from above"), nothing("Elevation from aft")];
   const subject: Subject = { hung, report, write: figureWriter(lengths) };
-  return [profile(subject), plan(subject), elevation(subject)];
+  const first = profile(subject);
+  const notes = report.estimated?.length ? [...first.notes, FROM_LIKE] : first.notes;
+  return [{ ...first, notes }, plan(subject), elevation(subject)];
 }
 
 /** The three sheets of a report, to the one ISO 5455 scale at which all of them fit. */

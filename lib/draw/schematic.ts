@@ -7,7 +7,10 @@ import { bodiesOf } from "#lib/draw/bodies.ts";
 import { drawnBracket } from "#lib/draw/bracket-view.ts";
 import { arc, type Flat, lettering, line, type Mark, outline, type Window } from "#lib/draw/drawing.ts";
 import { hatching } from "#lib/draw/hatch.ts";
-import { datumLine, sternElevation, sternPlan, sternProfile, waterSurface } from "#lib/draw/stern-view.ts";
+import { sternElevation } from "#lib/draw/stern-elevation.ts";
+import { datumLine, waterSurface } from "#lib/draw/stern-lines.ts";
+import { sternPlan } from "#lib/draw/stern-plan.ts";
+import { sternProfile } from "#lib/draw/stern-profile.ts";
 import { TYPICAL_MOTOR as MOTOR, TYPICAL_STERN as STERN } from "#lib/draw/typical.ts";
 import { drawnMotor, fromBracket, GHOST, posed, SOLID, type View } from "#lib/draw/view.ts";
 import { inWell } from "#lib/rig/obstacles.ts";
@@ -282,6 +285,7 @@ export const SCHEMATICS = {
   ],
 } as const satisfies Record<string, () => Mark[]>;
 
+/** The name of a schematic. */
 export type SchematicName = keyof typeof SCHEMATICS;
 
 /** The parts of a schematic a picture may show: whole, or close up. */
@@ -309,4 +313,5 @@ export const WINDOWS = {
   boatPlan: { left: -4600, right: 500, bottom: -1200, top: 1200 },
 } as const satisfies Record<string, Window>;
 
+/** The name of a part of a schematic. */
 export type WindowName = keyof typeof WINDOWS;

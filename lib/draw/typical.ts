@@ -2,6 +2,7 @@
 import type { MotorValues } from "#lib/rig/motor.ts";
 import type { SternValues } from "#lib/rig/stern.ts";
 
+/** The invented motor. */
 export const TYPICAL_MOTOR = {
   steering: "tiller",
   shaftLengthMm: 420,
@@ -35,6 +36,7 @@ export const TYPICAL_MOTOR = {
   plateToSkegMm: 320,
 } as const satisfies MotorValues;
 
+/** The invented stern. */
 export const TYPICAL_STERN = {
   hullForm: "vee",
   rakeDeg: 14,

@@ -18,6 +18,7 @@ import {
 } from "#lib/rig/frame.ts";
 import type { Corner } from "#lib/rig/motor.ts";
 
+/** A view; see the head of this file for which way each looks. */
 export type View = "profile" | "plan" | "elevation";
 
 /** A hull point on the drawing plane of a view. */
@@ -45,6 +46,7 @@ export interface Axes {
   readonly steerAxisAftMm: number;
 }
 
+/** An attitude of the motor: face angle plus = lower end aft, steering plus = tiller to port; degrees. */
 export interface Pose {
   readonly faceAngleDeg: number;
   readonly steeringDeg: number;
@@ -81,7 +83,9 @@ export interface Look {
   readonly tone: Tone;
   readonly fill: "paper" | "none";
 }
+/** As it runs: full line, hiding what lies behind. */
 export const SOLID: Look = { line: "visible", tone: "ink", fill: "paper" };
+/** In another position: long-dash-double-dot. */
 export const GHOST: Look = { line: "extreme", tone: "ink", fill: "none" };
 
 /** Drawn thin whatever the look: they lie inside an outline. */

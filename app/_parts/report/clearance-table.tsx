@@ -1,5 +1,5 @@
 import { obstacleWords, partWords } from "#lib/draw/clearance-marks.ts";
-import { poseWords } from "#lib/draw/report-views.ts";
+import { poseWords } from "#lib/draw/subject.ts";
 import type { ReportClearance } from "#lib/fit/report.ts";
 import { type LengthSystem, lengthWriter } from "#lib/quantity/words.ts";
 

@@ -34,12 +34,19 @@ export function LikeNotice({
           "No like motors are recorded that could fill a gap."
         ) : (
           <>
-            <strong>Not measured on this motor.</strong> These come from motors of like power, shaft, strokes
-            and steering, and carry their spread:{" "}
-            {estimated.map(({ key }) => keyName(key).toLowerCase()).join(", ")}.
+            <strong>Gaps filled.</strong>{" "}
+            {estimated.length === 1 ? "One number was" : `${estimated.length} numbers were`} not taken on this
+            motor and come from motors of like power, shaft, strokes and steering, with their spread. Nothing
+            of it is stored.
           </>
         )}
       </p>
+      {estimated.length > 0 && (
+        <details>
+          <summary>Which numbers</summary>
+          <p>{estimated.map(({ key }) => keyName(key)).join("; ")}.</p>
+        </details>
+      )}
       <p className="not-printed">
         <Link href={queryFor(lengths, false)} scroll={false}>
           Only what was taken on this motor

@@ -7,7 +7,7 @@ import { obstacleWords, partWords } from "#lib/draw/clearance-marks.ts";
 import type { Drawing } from "#lib/draw/drawing.ts";
 import { clearancesAtPose, type PoseClearance } from "#lib/draw/pose-clearance.ts";
 import { POSED_VIEWS, posedDrawing } from "#lib/draw/report-drawings.ts";
-import { poseWords } from "#lib/draw/report-views.ts";
+import { poseWords } from "#lib/draw/subject.ts";
 import { toSvg } from "#lib/draw/svg.ts";
 import type { Pose, View } from "#lib/draw/view.ts";
 import { type LengthSystem, lengthWriter } from "#lib/quantity/words.ts";

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Drawing } from "#lib/draw/drawing.ts";
 import { type FieldKey, fieldPicture } from "#lib/draw/field-picture.ts";
 import { toSvg } from "#lib/draw/svg.ts";
-import { drawn, INVENTED } from "#tests/lib/draw/invented-pairs.ts";
+import { drawn, drawnInPose, INVENTED } from "#tests/lib/draw/invented-pairs.ts";
 
 /** Points of a path by what it draws, on paper in mm: the first with that name. */
 function pathOf(svg: string, of: string): [number, number][] {
@@ -83,7 +83,7 @@ const SHEETS: readonly [Name, "profile" | "plan" | "elevation", string, (svg: st
 describe("golden drawings", () => {
   test.each(SHEETS)("%s, %s: %s is true", async (name, view, _what, measure, trueMm) => {
     const [motor, stern, lengths] = INVENTED[name]!;
-    const drawing: Drawing = drawn(motor, stern, lengths).drawings[view];
+    const drawing: Drawing = drawnInPose(motor, stern, lengths, { faceAngleDeg: 38, steeringDeg: 15 })[view];
     const svg = toSvg(drawing, { id: view });
     expect(Math.abs(measure(svg) * drawing.scale - trueMm)).toBeLessThan(0.002 * drawing.scale);
     await expect(svg).toMatchFileSnapshot(`../../golden/${name}-${view}.svg`);

@@ -1,6 +1,9 @@
 /** Invented pairings for the tests of drawings: a record from bare values, the usual pair, and what is drawn from it. */
+
+import { clearancesAtPose } from "#lib/draw/pose-clearance.ts";
 import { type DrawnPairing, type ReportDrawings, reportDrawings } from "#lib/draw/report-drawings.ts";
 import { TYPICAL_MOTOR, TYPICAL_STERN } from "#lib/draw/typical.ts";
+import type { Pose } from "#lib/draw/view.ts";
 import { assess } from "#lib/fit/assess.ts";
 import type { Report } from "#lib/fit/report.ts";
 import type { Motor, MotorValues } from "#lib/rig/motor.ts";
@@ -32,6 +35,25 @@ export function drawn(motor: MotorValues, stern: SternValues, lengths: "mm" | "i
   const labels = { motorLabel: "Invented motor", sternLabel: "Invented stern" };
   const pairing: DrawnPairing = { mounting: mount({ motor, stern }), report, ...labels, lengths };
   return { pairing, report, drawings: reportDrawings(pairing) };
+}
+
+/**
+ * Draws a pairing with the clearances of one pose given by hand in place of the tightest: so the drawing
+ * does not hang on which of several equally tight poses a search comes upon first.
+ */
+export function drawnInPose(
+  motor: MotorValues,
+  stern: SternValues,
+  lengths: "mm" | "in",
+  pose: Pose,
+): ReportDrawings {
+  const { pairing } = drawn(motor, stern, lengths);
+  const clearances = clearancesAtPose(pairing.mounting, pose).map((one) => ({
+    ...one,
+    ...pose,
+    straightMm: one.mm,
+  }));
+  return reportDrawings({ ...pairing, report: { ...pairing.report, clearances } });
 }
 
 const ROOMY: SternValues = {

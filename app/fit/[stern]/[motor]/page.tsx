@@ -18,7 +18,7 @@ import { lengthsFrom } from "#app/_parts/report/writing.ts";
 import { TitleStrip } from "#app/_parts/sheet/title-strip.tsx";
 import { allRecords, getRecord } from "#lib/db/records.ts";
 import { reportDrawings } from "#lib/draw/report-drawings.ts";
-import { viewsOf } from "#lib/draw/sheet.ts";
+import { viewsOf } from "#lib/draw/views-of.ts";
 import { assess } from "#lib/fit/assess.ts";
 import { estimatesFor, filledIn } from "#lib/fit/like-motors.ts";
 import { mount } from "#lib/rig/mounting.ts";
