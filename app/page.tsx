@@ -1,5 +1,6 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
+import { FrontDrawing } from "#app/_parts/pairing/front-drawing.tsx";
 import { PickPair } from "#app/_parts/pairing/pick-pair.tsx";
 import { named } from "#app/_parts/record/named.ts";
 import { TitleStrip } from "#app/_parts/sheet/title-strip.tsx";
@@ -25,51 +26,56 @@ export default async function Home() {
           works. No such motor, boat or club exists.
         </p>
       )}
-      <h2 className="unseen">Three errands</h2>
-      <ul className="errands">
-        <Errand who="Buying" title="Will this motor suit my stern?">
-          <p>
-            Measure your stern once. Then try every motor you are offered: a few numbers from the seller give
-            a first answer, a tape gives a sure one.
-          </p>
-          <p className="row">
-            <Link className="button" href="/sterns/new">
-              Enter my stern
-            </Link>
-            <Link className="button" href="/motors/new">
-              Enter a motor
-            </Link>
-          </p>
-        </Errand>
-        <Errand who="Building" title="Where do I cut?">
-          <p>
-            Leave the notch and the well empty. The report says how high the seat, how wide the notch and how
-            deep the well this motor wants.
-          </p>
-          <p className="row">
-            <Link className="button" href="/sterns/new">
-              Enter an uncut stern
-            </Link>
-          </p>
-        </Errand>
-        <Errand who="In a club" title="Our measurements">
-          <p>
-            What one member has measured, the next need not. Every change is kept, nothing is written over,
-            and all of it goes in and out as plain files.
-          </p>
-          <p className="row">
-            <Link className="button" href="/motors">
-              Motors
-            </Link>
-            <Link className="button" href="/sterns">
-              Sterns
-            </Link>
-            <Link className="button" href="/measuring">
-              Measuring guide
-            </Link>
-          </p>
-        </Errand>
-      </ul>
+      <div className="front">
+        <div>
+          <h2 className="unseen">Three errands</h2>
+          <ul className="errands">
+            <Errand who="Buying" title="Will this motor suit my stern?">
+              <p>
+                Measure your stern once. Then try every motor you are offered: a few numbers from the seller
+                give a first answer, a tape gives a sure one.
+              </p>
+              <p className="row">
+                <Link className="button" href="/sterns/new">
+                  Enter my stern
+                </Link>
+                <Link className="button" href="/motors/new">
+                  Enter a motor
+                </Link>
+              </p>
+            </Errand>
+            <Errand who="Building" title="Where do I cut?">
+              <p>
+                Leave the notch and the well empty. The report says how high the seat, how wide the notch and
+                how deep the well this motor wants.
+              </p>
+              <p className="row">
+                <Link className="button" href="/sterns/new">
+                  Enter an uncut stern
+                </Link>
+              </p>
+            </Errand>
+            <Errand who="In a club" title="Our measurements">
+              <p>
+                What one member has measured, the next need not. Every change is kept, nothing is written
+                over, and all of it goes in and out as plain files.
+              </p>
+              <p className="row">
+                <Link className="button" href="/motors">
+                  Motors
+                </Link>
+                <Link className="button" href="/sterns">
+                  Sterns
+                </Link>
+                <Link className="button" href="/measuring">
+                  Measuring guide
+                </Link>
+              </p>
+            </Errand>
+          </ul>
+        </div>
+        {invented && <FrontDrawing />}
+      </div>
     </>
   );
 }

@@ -62,7 +62,7 @@ export default function MeasuringPage() {
             </div>
           </div>
           {groupsOf(id).map(({ group, title: groupTitle, buys, keys }) => (
-            <section key={group} aria-labelledby={`${id}-${group}`}>
+            <div key={group}>
               <h3 id={`${id}-${group}`} className="drawn">
                 {groupTitle}
               </h3>
@@ -72,7 +72,7 @@ export default function MeasuringPage() {
                 .map((key) => (
                   <GuideField key={key} name={key as FieldKey} field={fieldsOf(id)[key]!} />
                 ))}
-            </section>
+            </div>
           ))}
         </section>
       ))}
