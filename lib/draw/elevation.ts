@@ -57,6 +57,8 @@ function elevationLettered(subject: Subject, reach: Reach, around: Window, scale
   const { hung, write } = subject;
   const { stern } = hung.mounting.rig;
   const top = stern.transomTopMm;
+  // Beside the cowl, and never on the transom's own edge.
+  const side = Math.max(around.top - 2 * scale, (top ?? 0) + 1.2 * scale);
   const marks: Mark[] = clearancesLettered("elevation", subject, around, scale);
   if (stern.notchWidthMm !== undefined && top !== undefined) {
     const half = stern.notchWidthMm / 2;
@@ -86,8 +88,8 @@ function elevationLettered(subject: Subject, reach: Reach, around: Window, scale
   }
   return [
     ...marks,
-    lettering([around.left + 1.5 * scale, around.top - 2 * scale], "PORT", { height: 2.6, bold: true }),
-    lettering([around.right - 1.5 * scale, around.top - 2 * scale], "STARBOARD", {
+    lettering([around.left + 1.5 * scale, side], "PORT", { height: 2.6, bold: true }),
+    lettering([around.right - 1.5 * scale, side], "STARBOARD", {
       height: 2.6,
       bold: true,
       align: "end",
