@@ -63,6 +63,9 @@ export interface Check {
   edges(study: Study): readonly Edge[];
 }
 
+/** Why nothing is asked of the clamps of a motor that has none. */
+export const BOLTED = "The motor is bolted through the transom: it has no clamps.";
+
 /** The values of some keys, or undefined where one of them is unknown. */
 export function known<R extends object, K extends keyof R>(
   record: R,

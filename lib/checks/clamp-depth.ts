@@ -4,7 +4,7 @@
  * depth and the sole's drop. Leaves out knees, frames and stringers beside the pads: list them as
  * obstacles.
  */
-import { type Check, known, type Study } from "#lib/checks/check.ts";
+import { BOLTED, type Check, known, type Study } from "#lib/checks/check.ts";
 import type { Rig } from "#lib/rig/mounting.ts";
 import { hasWell } from "#lib/rig/obstacles.ts";
 
@@ -17,7 +17,8 @@ export const clampDepth: Check = {
   leavesOut: "Knees, frames and stringers beside the pads: list them as obstacles.",
   unit: "mm",
   limits: ["clampRoomMm"],
-  asked: ({ stern }) => hasWell(stern) || "There is no well sole to limit the pads.",
+  asked: ({ motor, stern }) =>
+    motor.fixing === "bolted" ? BOLTED : hasWell(stern) || "There is no well sole to limit the pads.",
   needs: () => ["clampDepthMm", "soleDropMm"],
   edges: ({ mounting: { rig }, limit, write }: Study) => {
     const pads = known(rig.motor, "clampDepthMm");

@@ -4,7 +4,7 @@
  * hold. Needs the two openings and the thickness. Leaves out the soundness of the wood: a soft core is
  * crushed whatever the opening.
  */
-import { type Check, known, type Study } from "#lib/checks/check.ts";
+import { BOLTED, type Check, known, type Study } from "#lib/checks/check.ts";
 import type { Rig } from "#lib/rig/mounting.ts";
 
 export const clampOpening: Check = {
@@ -14,7 +14,7 @@ export const clampOpening: Check = {
   leavesOut: "Whether the wood is sound: a soft core crushes whatever the opening.",
   unit: "mm",
   limits: ["clampRoomMm"],
-  asked: () => true,
+  asked: ({ motor }) => motor.fixing !== "bolted" || BOLTED,
   needs: () => ["clampOpeningMinMm", "clampOpeningMaxMm", "transomThicknessMm"],
   edges: ({ mounting: { rig }, limit, write }: Study) => {
     const edge = (key: "clampOpeningMinMm" | "clampOpeningMaxMm") => {

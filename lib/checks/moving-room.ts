@@ -4,10 +4,11 @@
  * the limit. A foul of a part that is known stands even where other parts are not.
  */
 import type { Edge, NeededKey, Study } from "#lib/checks/check.ts";
+import type { Clearance } from "#lib/geometry/clearance.ts";
 import { inDegrees } from "#lib/quantity/words.ts";
 import { clearanceHeld } from "#lib/rig/held.ts";
 import type { MotorValues } from "#lib/rig/motor.ts";
-import { mount } from "#lib/rig/mounting.ts";
+import { type Mounting, mount } from "#lib/rig/mounting.ts";
 import { keysOfObstacle } from "#lib/rig/obstacles.ts";
 import { keysOfPart, missingOfParts } from "#lib/rig/parts.ts";
 import type { LimitKey } from "#lib/standards/common-practice.ts";
@@ -31,19 +32,26 @@ const NAMES: Record<string, string> = {
 /** An obstacle's name in a sentence. */
 export const obstacleName = (id: string): string => NAMES[id] ?? id.replace(/^obstacle:/, "");
 
+/** The least clearance that counts: of the sole, what passes inside the boat; of everything else, every part. */
+const counting = (mounting: Mounting, id: string): Clearance | undefined =>
+  INSIDE.includes(id) ? mounting.insideClearance(id) : mounting.clearance(id);
+
+/** The sole begins at the inside face: only through the transom can a leg outside be near it. */
+const INSIDE = ["sole"];
+
 /** One edge per obstacle that is there: least clearance less the limit. */
 export function roomBeside(study: Study, obstacleIds: readonly string[], limitKey: LimitKey): Edge[] {
   const { mounting, write } = study;
   const limit = study.limit(limitKey);
   return obstacleIds.flatMap((id) => {
-    const found = mounting.clearance(id);
+    const found = counting(mounting, id);
     if (!found) return [];
     const held = clearanceHeld(found, id, mounting.rig);
     return [
       {
         room: found.mm - limit.value,
         held: (other) => held(other) - limit.value,
-        anew: (other) => mount(other).clearance(id)!.mm - limit.value,
+        anew: (other) => counting(mount(other), id)!.mm - limit.value,
         keys: [...keysOfPart(found.partId), ...keysOfObstacle(id)],
         have: found.mm,
         need: limit.value,

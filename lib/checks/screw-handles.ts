@@ -4,7 +4,7 @@
  * an inch below the lowest point the handles sweep. Needs the screws' drop, the handles' swing and the
  * sole's drop. Both limits are common practice, no source. Leaves out the hand that turns them.
  */
-import { type Check, type Edge, known, type Study } from "#lib/checks/check.ts";
+import { BOLTED, type Check, type Edge, known, type Study } from "#lib/checks/check.ts";
 import type { Rig } from "#lib/rig/mounting.ts";
 import { hasWell } from "#lib/rig/obstacles.ts";
 
@@ -18,7 +18,8 @@ export const screwHandles: Check = {
   leavesOut: "Room for the hand that turns them, and handles that fold or take a spanner.",
   unit: "mm",
   limits: ["screwHandlesMm", "soleDropMm"],
-  asked: ({ stern }) => hasWell(stern) || "There is no well sole under the handles.",
+  asked: ({ motor, stern }) =>
+    motor.fixing === "bolted" ? BOLTED : hasWell(stern) || "There is no well sole under the handles.",
   needs: () => ["soleDropMm", "screwDropMm", "handleSwingMm"],
   edges: ({ mounting: { rig }, limit, write }: Study): Edge[] => {
     const well = known(rig.stern, "soleDropMm");

@@ -5,8 +5,9 @@
  * and overrules this one, so where that lacks another number a label that does not match cannot be told;
  * where the leg was not measured, a seat that is off by no more than half the step between classes cannot
  * be told without it, since real legs differ from their class by as much. Margin: from the
- * difference of seat and nominal to half an inch. Transom height is plumb, on the centreline (33 CFR
- * 183.3); nominal lengths and the half inch are common practice, no source.
+ * difference of seat and nominal to half an inch. Height is taken plumb, on the centreline,
+ * as 33 CFR 183.3 takes transom height, but from the datum: where there is a keel that is the keel's
+ * underside, since the propeller works behind it, while the regulation leaves keels out; nominal lengths and the half inch are common practice, no source.
  */
 import { type Check, type Edge, limitOf, type NeededKey, type Study } from "#lib/checks/check.ts";
 import { plateAboveDatum, plateHeight, runningHoleNumber } from "#lib/checks/plate-height.ts";

@@ -1,8 +1,9 @@
 /**
  * Room above the well sole. A cowl or a tiller that comes down on the sole stops the tilt short, and the
  * motor cannot be brought out of the water. Margin: from the least clearance of any moving part above the
- * sole, over all tilt and steering, to one inch (common practice, no source). Leaves out hoses and
- * battery leads lying on the sole.
+ * sole, over all tilt and steering, to one inch (common practice, no source). A leg
+ * that hangs outside is not held against the sole through the transom. Leaves out hoses and battery
+ * leads lying on the sole.
  */
 import type { Check } from "#lib/checks/check.ts";
 import { movingKeys, roomBeside } from "#lib/checks/moving-room.ts";

@@ -25,7 +25,7 @@ type Words = Readonly<Record<Group, { readonly title: string; readonly buys: str
 const ORDER = ["hang", "notch", "well", "rest"] as const satisfies readonly Group[];
 
 const MOTOR_FACTS: Facts<MotorFormKey> = {
-  hang: ["shaftClass"],
+  hang: ["shaftClass", "fixing"],
   notch: ["steering", "tillerFolds"],
   well: [],
   rest: ["strokes", "year", "extraSolids"],

@@ -7,6 +7,7 @@ import { type Patch, patchShape } from "#lib/entry/patch.ts";
 import { idSchema, labelSchema, notesSchema } from "#lib/entry/text.ts";
 import { notThat } from "#lib/entry/words.ts";
 import {
+  FIXINGS,
   type Motor,
   type MotorNumberKey,
   motorFields,
@@ -25,6 +26,9 @@ const facts = {
   }),
   steering: z.enum(STEERINGS, {
     error: ({ input }) => notThat("The steering", STEERINGS.join(" or "), input),
+  }),
+  fixing: z.enum(FIXINGS, {
+    error: ({ input }) => notThat("How it is held", FIXINGS.join(" or "), input),
   }),
   strokes: z.literal(STROKES, {
     error: ({ input }) => notThat("The strokes", "2 or 4, or 0 for an electric motor", input),
@@ -45,6 +49,7 @@ const shape = {
   notes: notesSchema.optional(),
   shaftClass: facts.shaftClass.optional(),
   steering: facts.steering.optional(),
+  fixing: facts.fixing.optional(),
   strokes: facts.strokes.optional(),
   year: facts.year.optional(),
   tillerFolds: facts.tillerFolds.optional(),

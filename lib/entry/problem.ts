@@ -32,7 +32,18 @@ type Path = readonly PropertyKey[];
 const MOST_PROBLEMS = 100;
 const KNOWN_KEYS: readonly string[] = [
   ...["id", "label", "notes", "value", "plusMinus", "how", "motor", "stern", "limits", "motorId", "sternId"],
-  ...["shaftClass", "steering", "strokes", "year", "tillerFolds", "extraSolids", "group", "fromMm", "toMm"],
+  ...[
+    "shaftClass",
+    "steering",
+    "fixing",
+    "strokes",
+    "year",
+    "tillerFolds",
+    "extraSolids",
+    "group",
+    "fromMm",
+    "toMm",
+  ],
   ...["hullForm", "hardChine", "drainCount", "obstacles"],
   ...Object.keys(motorFields),
   ...Object.keys(sternFields),

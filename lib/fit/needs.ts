@@ -9,7 +9,7 @@ import { handleSweep } from "#lib/checks/screw-handles.ts";
 import type { ReportNeeds } from "#lib/fit/report.ts";
 import { leastSlide } from "#lib/geometry/slide.ts";
 import { cos } from "#lib/quantity/angle.ts";
-import type { Mounting, Rig } from "#lib/rig/mounting.ts";
+import { LEG, type Mounting, type Rig } from "#lib/rig/mounting.ts";
 import {
   bulkhead,
   cheek,
@@ -57,9 +57,10 @@ function slid(
   outlineAt: (position: number) => Outline,
   limitMm: number,
   from: number,
+  parts = mounting.parts,
 ): number | undefined {
   if (!mounting.mechanism || !complete(mounting)) return undefined;
-  return leastSlide(mounting.mechanism, mounting.parts, (position) => solidOf(outlineAt(position)), limitMm, {
+  return leastSlide(mounting.mechanism, parts, (position) => solidOf(outlineAt(position)), limitMm, {
     from,
     to: REACH_MM,
   }).position;
@@ -85,17 +86,23 @@ export function soleDropNeed(mounting: Mounting, beyondMm = 0): number | undefin
   const { rig } = mounting;
   const { transomThicknessMm, soleAngleDeg = 90 } = rig.stern;
   const hands = known(rig.motor, "screwDropMm", "handleSwingMm", "clampDepthMm");
-  if (transomThicknessMm === undefined || !hands) return undefined;
+  const bolted = rig.motor.fixing === "bolted";
+  if (transomThicknessMm === undefined || (!hands && !bolted)) return undefined;
   const standing = Math.max(
     limitOf(rig, "soleDropMm").value,
-    handleSweep(rig) + limitOf(rig, "screwHandlesMm").value,
-    hands.clampDepthMm + limitOf(rig, "clampRoomMm").value,
+    ...(hands && !bolted
+      ? [
+          handleSweep(rig) + limitOf(rig, "screwHandlesMm").value,
+          hands.clampDepthMm + limitOf(rig, "clampRoomMm").value,
+        ]
+      : []),
   );
   return slid(
     mounting,
     (soleDropMm) => sole({ transomThicknessMm, soleAngleDeg, soleDropMm }),
     limitOf(rig, "soleRoomMm").value + beyondMm,
     standing + beyondMm,
+    mounting.parts.filter(({ id }) => id !== LEG),
   );
 }
 

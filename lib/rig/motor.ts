@@ -289,6 +289,10 @@ export type Steering = (typeof STEERINGS)[number];
 export const STROKES = [0, 2, 4] as const;
 export type Strokes = (typeof STROKES)[number];
 
+export const FIXINGS = ["clamped", "bolted"] as const;
+/** How the motor is held: by clamp screws, or bolted through the transom. */
+export type Fixing = (typeof FIXINGS)[number];
+
 /** A corner of a box: [x, y, height above the saddle along the leg], or [f, y, v] for an obstacle of a stern; millimetres. */
 export type Corner = readonly [number, number, number];
 
@@ -306,6 +310,8 @@ export interface MotorKind {
   readonly steering?: Steering;
   readonly strokes?: Strokes;
   readonly year?: number;
+  /** Absent is taken as clamped. */
+  readonly fixing?: Fixing;
   /** True where the tiller is folded up out of the way before the motor is tilted. Absent is taken as "does not fold". */
   readonly tillerFolds?: boolean;
   readonly extraSolids?: readonly ExtraSolid[];

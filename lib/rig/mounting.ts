@@ -44,9 +44,14 @@ export interface Mounting {
   readonly obstacles: readonly Obstacle[];
   /** Least clearance of an obstacle over all parts and poses (held straight while tilting: steering only in the trim-pin holes); undefined where the obstacle or every part is unknown. */
   clearance(obstacleId: string): Clearance | undefined;
+  /** The same of what passes inside the boat: a leg that is nearest from outside, through the transom, is left out. */
+  insideClearance(obstacleId: string): Clearance | undefined;
   /** The same with the motor held straight ahead at every tilt. */
   straightClearance(obstacleId: string): Clearance | undefined;
 }
+
+/** Id of the part that hangs outside the transom. */
+export const LEG = "midsection";
 
 /** Hangs a motor on a stern. Nothing is solved until it is asked for. */
 export function mount(rig: Rig): Mounting {
@@ -54,11 +59,11 @@ export function mount(rig: Rig): Mounting {
   const parts = handled(partsOf(rig.motor), rig);
   const ids = obstacleIds(rig.stern, rig.motor.bracketWidthMm);
   const solid = remembered((id) => solidOf(outlineOf(rig.stern, id, rig.motor.bracketWidthMm)));
-  const solve = (straight: boolean) =>
-    remembered((obstacleId) => {
-      if (!mechanism || !ids.includes(obstacleId) || parts.length === 0) return undefined;
-      return leastClearance(mechanism, parts, solid(obstacleId), { within: WITHIN_MM, straight });
-    });
+  const least = (obstacleId: string, candidates: readonly Part[], straight: boolean) =>
+    mechanism && ids.includes(obstacleId) && candidates.length > 0
+      ? leastClearance(mechanism, candidates, solid(obstacleId), { within: WITHIN_MM, straight })
+      : undefined;
+  const clearance = remembered((id) => least(id, parts, false));
   return {
     rig,
     mechanism,
@@ -68,8 +73,14 @@ export function mount(rig: Rig): Mounting {
     get obstacles() {
       return ids.map(solid);
     },
-    clearance: solve(false),
-    straightClearance: solve(true),
+    clearance,
+    insideClearance: remembered((id) => {
+      const found = clearance(id);
+      const outside = found?.partId === LEG && found.partPoint[0] < 0;
+      const inside = parts.filter((part) => part.id !== LEG);
+      return outside ? least(id, inside, false) : found;
+    }),
+    straightClearance: remembered((id) => least(id, parts, true)),
   };
 }
 

@@ -56,7 +56,7 @@ export function usualUnit(kind: Kind, texts: Texts): LengthUnit | undefined {
 const YES_NO: Readonly<Record<string, boolean>> = { yes: true, no: false };
 
 function takePlain(kind: Kind, { texts, record, troubles }: Tray): void {
-  const texted = kind === "motor" ? ["shaftClass", "steering"] : ["hullForm"];
+  const texted = kind === "motor" ? ["shaftClass", "steering", "fixing"] : ["hullForm"];
   record.label = texts.label ?? "";
   for (const key of [...texted, "notes"]) if (texts[key]?.trim()) record[key] = texts[key];
   for (const key of ["tillerFolds", "hardChine"]) {

@@ -38,7 +38,17 @@ function takenTexts(key: string, { unit }: Field, { value, plusMinus, how }: Tak
   ];
 }
 
-const PLAIN = ["label", "notes", "shaftClass", "steering", "strokes", "year", "hullForm", "drainCount"];
+const PLAIN = [
+  "label",
+  "notes",
+  "shaftClass",
+  "steering",
+  "fixing",
+  "strokes",
+  "year",
+  "hullForm",
+  "drainCount",
+];
 const YES_NO = ["tillerFolds", "hardChine"];
 
 interface Box {

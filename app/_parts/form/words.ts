@@ -50,6 +50,14 @@ export const choices: Readonly<Record<string, Choice>> = {
       ["remote", "Remote"],
     ],
   },
+  fixing: {
+    label: "How it is held",
+    hint: "A motor bolted through the transom has no clamps to ask about.",
+    choices: [
+      ["clamped", "Clamp screws"],
+      ["bolted", "Bolted through"],
+    ],
+  },
   tillerFolds: {
     label: "Is the tiller folded up before tilting?",
     choices: [

@@ -21,9 +21,10 @@ describe("Sole room", () => {
     expect(ask(ID, { soleDropMm: 41 }).outcome).toBe("fouls");
   });
 
-  test("deep enough, the leg beside the sole's aft edge is the nearest: it never comes over the sole", () => {
-    // Straight down the leg's front stands 100 - 40 - 30 = 30 aft of the face, 75 of the sole's aft edge.
-    expect(margin(ID, { soleDropMm: 300 })).toBeCloseTo(75 - 25.4, 2);
+  test("the leg outside is not held against the sole through the transom, though it is nearer", () => {
+    // Straight down the leg's front stands 100 - 40 - 30 = 30 aft of the face, 75 of the sole's aft edge;
+    // the cowl's lowest point is 300 - 15.65773 = 284.34 above it.
+    expect(margin(ID, { soleDropMm: 300 })).toBeCloseTo(300 - LOWEST - 25.4, 2);
   });
 
   test("a sole that falls away forward", () => {
@@ -31,8 +32,8 @@ describe("Sole room", () => {
     // = 436.6967 lies 391.6967 ahead of the inside face. Its height over the sole, square to it:
     // (391.6967 x -(cos 100)) + (80 - 15.65773) x sin 100 = 68.0175 + 63.3648 = 131.3823; the lower front
     // corner (160 up the leg, f = 187.648, v = 6.131): 142.648 x 0.173648 + 86.131 x 0.984808 = 109.593:
-    // both further than the leg's 75 from the sole's aft edge, which rules.
-    expect(margin(ID, { soleDropMm: 80, soleAngleDeg: 100 })).toBeCloseTo(75 - 25.4, 2);
+    // the lower corner rules.
+    expect(margin(ID, { soleDropMm: 80, soleAngleDeg: 100 })).toBeCloseTo(109.593 - 25.4, 2);
     // Rising forward, a = 85: (391.6967 x -0.0871557) + 64.34227 x 0.9961947 = -34.1386 + 64.0974 = 29.9588.
     expect(margin(ID, { soleDropMm: 80, soleAngleDeg: 85 })).toBeCloseTo(29.9588 - 25.4, 2);
   });
