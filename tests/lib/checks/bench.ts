@@ -71,7 +71,7 @@ function record(id: string, numbers: Changes): Changes {
   return { id, label: "Bench", ...Object.fromEntries(entries) };
 }
 
-const MOTOR_FACTS = ["shaftClass", "steering", "tillerFolds", "extraSolids"];
+const MOTOR_FACTS = ["shaftClass", "steering", "fixing", "tillerFolds", "extraSolids"];
 const ofMotor = (key: string): boolean => key in motorFields || MOTOR_FACTS.includes(key);
 
 /** The bench motor and stern with some numbers or facts changed, whichever record they belong to. */

@@ -36,6 +36,13 @@ describe("Clamp depth", () => {
     expect(ask(ID, NO_WELL).outcome).toBe("not asked");
   });
 
+  test("not asked of a motor bolted through the transom; asked where nobody said how it is held", () => {
+    const wrong = { soleDropMm: 20 };
+    expect(ask(ID, { ...wrong, fixing: "bolted" })).toMatchObject({ outcome: "not asked", missing: [] });
+    expect(ask(ID, { ...wrong, fixing: "clamped" }).outcome).toBe("fouls");
+    expect(ask(ID, wrong).outcome).toBe("fouls");
+  });
+
   test("the owner's spare room, said to be the owner's", () => {
     expect(ask(ID, { limits: { clampRoomMm: 70 } })).toMatchObject({
       outcome: "fits",

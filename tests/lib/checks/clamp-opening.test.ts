@@ -41,6 +41,13 @@ describe("Clamp opening", () => {
     });
   });
 
+  test("not asked of a motor bolted through the transom; asked where nobody said how it is held", () => {
+    const wrong = { transomThicknessMm: 90 };
+    expect(ask(ID, { ...wrong, fixing: "bolted" })).toMatchObject({ outcome: "not asked", missing: [] });
+    expect(ask(ID, { ...wrong, fixing: "clamped" }).outcome).toBe("fouls");
+    expect(ask(ID, wrong).outcome).toBe("fouls");
+  });
+
   test("the owner's spare room, said to be the owner's", () => {
     const own = { limits: { clampRoomMm: 16 } };
     expect(rooms(ID, own)).toEqual([-1, -1]);

@@ -53,6 +53,13 @@ describe("Clamp-screw handles", () => {
     expect(ask(ID, changes).outcome).toBe("not asked");
   });
 
+  test("not asked of a motor bolted through the transom; asked where nobody said how it is held", () => {
+    const wrong = { soleDropMm: 20 };
+    expect(ask(ID, { ...wrong, fixing: "bolted" })).toMatchObject({ outcome: "not asked", missing: [] });
+    expect(ask(ID, { ...wrong, fixing: "clamped" }).outcome).toBe("fouls");
+    expect(ask(ID, wrong).outcome).toBe("fouls");
+  });
+
   test("the owner's limits, each for its own edge", () => {
     const [drop, clear] = rooms(ID, { limits: { soleDropMm: 190, screwHandlesMm: 70 } });
     expect(drop).toBe(10);
