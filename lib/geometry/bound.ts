@@ -23,6 +23,8 @@
  *   b = n_x sin s + n_y cos s,  with X = F cos p - V sin p:
  *   g_s = -b (X + c) + a Y,  -g_ss = a (X + c) + b Y.
  */
+import { cell } from "#lib/geometry/cell.ts";
+import { hump, sag } from "#lib/geometry/curvature.ts";
 import type { Fixed, Mover } from "#lib/geometry/motion.ts";
 import { greatestOf, leastAt, leastOf } from "#lib/geometry/sinusoid.ts";
 
@@ -30,25 +32,6 @@ import { greatestOf, leastAt, leastOf } from "#lib/geometry/sinusoid.ts";
 export const bound = new Float64Array(3);
 /** The sinusoids whose least values make the bound: B and C in p, B and C in s; or, at [4], s itself where it is an end of the cell, else NaN. */
 const valley = new Float64Array(5);
-
-/** The cell at hand: p from, p to, s from, s to (radians), then cosine and sine of each in that order. */
-export const cell = new Float64Array(12);
-
-/** Sets the cell for the bounds that follow. Radians; neither side wider than half a turn. */
-export function setCell(p0: number, p1: number, s0: number, s1: number): void {
-  cell[0] = p0;
-  cell[1] = p1;
-  cell[2] = s0;
-  cell[3] = s1;
-  cell[4] = Math.cos(p0);
-  cell[5] = Math.sin(p0);
-  cell[6] = Math.cos(p1);
-  cell[7] = Math.sin(p1);
-  cell[8] = Math.cos(s0);
-  cell[9] = Math.sin(s0);
-  cell[10] = Math.cos(s1);
-  cell[11] = Math.sin(s1);
-}
 
 /** Works out the pose where the last bound expects the least gap. Apart, for few bounds need it. */
 export function predict(): void {
@@ -140,7 +123,7 @@ export function hullBound(mover: Mover, fixed: Fixed, nf: number, ny: number, nv
     let h = Math.min(h0, h1);
     if (ws > 0) {
       const r = Math.sqrt(x * x + y * y);
-      if (h - r * ws < low) h -= ws * sag(m0, m1, ny, x0, y0, x1, y1, r * both);
+      if (h - r * ws < low) h -= ws * sag(m0, m1, ny, x0, y0, x1, y1, r * both, r);
     }
     if (h >= low) continue;
     low = h;
@@ -194,7 +177,7 @@ export function steeredBound(mover: Mover, fixed: Fixed, nx: number, ny: number,
     if (g + r * ws > high && ws > 0) {
       const x0 = f * cp0 - v * sp0 + aft;
       const x1 = f * cp1 - v * sp1 + aft;
-      g += ws * hump(a0, b0, a1, b1, x0, x1, y, r * both);
+      g += ws * hump(a0, b0, a1, b1, x0, x1, y, r * both, r);
     }
     if (g <= high) continue;
     high = g;
@@ -207,42 +190,4 @@ export function steeredBound(mover: Mover, fixed: Fixed, nx: number, ny: number,
   valley[0] = -b;
   valley[1] = -c;
   valley[4] = s;
-}
-
-/** Greatest h_ss over the cell, or 0 when h is monotone in s or nowhere curved upward. `slack` as derived above; X + c and Y at both ends of s. */
-function sag(
-  m0: number,
-  m1: number,
-  ny: number,
-  x0: number,
-  y0: number,
-  x1: number,
-  y1: number,
-  slack: number,
-): number {
-  const slopeLow = Math.min(ny * x0 - m0 * y0, ny * x1 - m0 * y1, ny * x0 - m1 * y0, ny * x1 - m1 * y1);
-  if (slopeLow >= slack) return 0;
-  const slopeHigh = Math.max(ny * x0 - m0 * y0, ny * x1 - m0 * y1, ny * x0 - m1 * y0, ny * x1 - m1 * y1);
-  if (slopeHigh <= -slack) return 0;
-  const least = Math.min(m0 * x0 + ny * y0, m0 * x1 + ny * y1, m1 * x0 + ny * y0, m1 * x1 + ny * y1);
-  return least >= slack ? 0 : slack - least;
-}
-
-/** Greatest -g_ss over the cell, or 0 when g is monotone in s or nowhere curved downward; X + c at both ends of p. */
-function hump(
-  a0: number,
-  b0: number,
-  a1: number,
-  b1: number,
-  x0: number,
-  x1: number,
-  y: number,
-  slack: number,
-): number {
-  const slopeLow = Math.min(a0 * y - b0 * x0, a0 * y - b0 * x1, a1 * y - b1 * x0, a1 * y - b1 * x1);
-  if (slopeLow >= slack) return 0;
-  const slopeHigh = Math.max(a0 * y - b0 * x0, a0 * y - b0 * x1, a1 * y - b1 * x0, a1 * y - b1 * x1);
-  if (slopeHigh <= -slack) return 0;
-  const most = Math.max(a0 * x0 + b0 * y, a0 * x1 + b0 * y, a1 * x0 + b1 * y, a1 * x1 + b1 * y);
-  return most <= -slack ? 0 : most + slack;
 }

@@ -1,7 +1,9 @@
 /** Certified least clearances; see search.ts for the method and its derivation. */
+
+import * as ledger from "#lib/geometry/ledger.ts";
 import type { Mechanism, Obstacle, Part, Pose, Range } from "#lib/geometry/mechanism.ts";
 import { type Fixed, fixed, type Mover, mover, turn } from "#lib/geometry/motion.ts";
-import * as searching from "#lib/geometry/search.ts";
+import { search } from "#lib/geometry/search.ts";
 import { nearestPoints, separate, separation } from "#lib/geometry/separation.ts";
 import type { Triple } from "#lib/geometry/solid.ts";
 
@@ -40,7 +42,7 @@ const DEGREES = 180 / Math.PI;
 /**
  * Least clearance of the obstacle from all the parts over all their poses. `mm` is met at `pose`, and the
  * true least lies between `lowerMm` and `mm`; the two differ by no more than `within` (`withinOverlap` when
- * `mm` is negative), unless the search was stopped by one of the options or gave up after 200,000 cells:
+ * `mm` is negative), unless the search was stopped by one of the options or gave up after 20,000 cells:
  * `lowerMm` is honest in every case. Throws a RangeError when there is no part or a range runs backwards.
  */
 export function leastClearance(
@@ -60,13 +62,21 @@ export function leastClearance(
     stopAbove: options.stopAbove ?? Number.POSITIVE_INFINITY,
     stopBelow: options.stopBelow ?? Number.NEGATIVE_INFINITY,
   };
-  searching.search(movers, still, goal, options.straight ?? false);
-  const { outcome } = searching;
-  const nearest = movers[outcome[searching.PART]!]!;
-  const [p, s] = [outcome[searching.AT_P]!, outcome[searching.AT_S]!];
-  const lowerMm = outcome[searching.CERTIFIED]!;
-  const nodes = outcome[searching.NODES]!;
-  separate(nearest, still, p, s, outcome[4]!, outcome[5]!, outcome[6]!);
+  search(movers, still, goal, options.straight ?? false);
+  const { outcome } = ledger;
+  const nearest = movers[outcome[ledger.PART]!]!;
+  const [p, s] = [outcome[ledger.AT_P]!, outcome[ledger.AT_S]!];
+  const lowerMm = outcome[ledger.CERTIFIED]!;
+  const nodes = outcome[ledger.NODES]!;
+  separate(
+    nearest,
+    still,
+    p,
+    s,
+    outcome[ledger.DIRECTION]!,
+    outcome[ledger.DIRECTION + 1]!,
+    outcome[ledger.DIRECTION + 2]!,
+  );
   return { ...described(mechanism, nearest, still, p, s), lowerMm, nodes };
 }
 

@@ -27,7 +27,8 @@
  * least of the products n_ab·n_cd. So a gap along it that is positive is one the solids keep, and a
  * negative one is so once divided by that least length.
  */
-import { bound, cell } from "#lib/geometry/bound.ts";
+import { bound } from "#lib/geometry/bound.ts";
+import { cell } from "#lib/geometry/cell.ts";
 import type { Fixed, Mover } from "#lib/geometry/motion.ts";
 
 /** What the width of the cell in p [0] and in s [1] costs the last bound, mm: where halving pays. */
@@ -55,6 +56,9 @@ export function cornersBound(mover: Mover, fixed: Fixed, n: Float64Array, from: 
   bound[0] = Number.POSITIVE_INFINITY;
   for (let k = 0; k < 24; k += 3) lower(corners[k]!, corners[k + 1]!, corners[k + 2]!, aft, wideP, wideS);
   if (bound[0]! >= 0) return;
+  // Halfway between two unit vectors whose difference is d the mean is shorter than 1 by about d² / 8.
+  loss[0]! -= (bound[0]! * (lengths[0]! * wp) ** 2) / 8;
+  loss[1]! -= (bound[0]! * (lengths[1]! * ws) ** 2) / 8;
   bound[0] = lengths[3]! > 0 ? bound[0]! / lengths[3]! : Number.NEGATIVE_INFINITY;
 }
 

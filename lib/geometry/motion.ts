@@ -18,10 +18,13 @@ export interface Mover {
   readonly corners: Float64Array;
 }
 
-/** An obstacle made ready for the search: its corners from the tilt axis. */
+/** An obstacle made ready for the search. */
 export interface Fixed {
   readonly obstacle: Obstacle;
+  /** Its corners from the tilt axis. */
   readonly corners: Float64Array;
+  /** How far each face stands out from the tilt axis along its normal. */
+  readonly faces: Float64Array;
 }
 
 export function mover(mechanism: Mechanism, part: Part): Mover {
@@ -35,7 +38,16 @@ export function fixed(mechanism: Mechanism, obstacle: Obstacle): Fixed {
     corners[k + 1] = obstacle.solid.corners[k + 1]!;
     corners[k + 2] = obstacle.solid.corners[k + 2]! - mechanism.tiltAxisAboveMm;
   }
-  return { obstacle, corners };
+  const { normals } = obstacle.solid;
+  const faces = new Float64Array(6);
+  for (let face = 0; face < 6; face++) {
+    const n = 3 * face;
+    // Corner 0 lies on all low faces, corner 7 on all high ones.
+    const on = face % 2 === 0 ? 0 : 21;
+    faces[face] =
+      normals[n]! * corners[on]! + normals[n + 1]! * corners[on + 1]! + normals[n + 2]! * corners[on + 2]!;
+  }
+  return { obstacle, corners, faces };
 }
 
 /** Writes into `out` the points of `points` (three coordinates each) turned by steering and tilt, `aft` as above; 0 turns directions. */

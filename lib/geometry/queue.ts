@@ -23,7 +23,7 @@ export const MEASURED = 11;
 export const CORNERS = 12;
 /** Side to halve it across: 0 for p, 1 for s. */
 export const CUT = 28;
-/** Where. */
+/** Where the corners' bound expects the least on that side, radians. */
 export const AT = 29;
 
 /** The records; cell number n begins at n * SLOTS. */

@@ -185,6 +185,35 @@ describe("Least clearance over poses", () => {
   });
 });
 
+describe("Ranges of a single angle", () => {
+  const wall = obstacle(box([100, -20_000, -20_000], [20_000, 20_000, 20_000]));
+  const block = box([-50, -50, -50], [50, 50, 50]);
+
+  test.each([
+    ["both held", HELD, HELD, 50],
+    ["tilt held", HELD, { from: 0, to: 45 }, 100 - 50 * Math.SQRT2],
+    ["steering held", { from: 0, to: 45 }, HELD, 100 - 50 * Math.SQRT2],
+  ])("%s: a cube of 100 before a wall", (_, tilt, steering, wanted) => {
+    const found = leastClearance(AT_SADDLE, [part(block, tilt, steering)], wall);
+    expect(found.mm).toBeCloseTo(wanted, 9);
+    expect(found.lowerMm).toBeGreaterThanOrEqual(wanted - 0.1 - 1e-6);
+  });
+
+  test("overlapping, with the least depth changing sides half-way, each angle held in turn", () => {
+    // A bar of 20 by 400 turning in a slot of 60: free at 0, against the sides when turned.
+    const bar = box([-10, -200, -10], [10, 200, 10]);
+    const side = obstacle(box([30, -300, -300], [80, 300, 300]));
+    for (const [tilt, steering] of [
+      [HELD, { from: -80, to: 80 }],
+      [{ from: -80, to: 80 }, HELD],
+    ] as const) {
+      const found = leastClearance(AT_SADDLE, [part(bar, tilt, steering)], side);
+      expect(found.mm - found.lowerMm).toBeLessThanOrEqual(1 + 1e-6);
+      expect(found.nodes).toBeLessThan(100);
+    }
+  });
+});
+
 describe("Stopping early", () => {
   const bar = part(box([-300, -400, -10], [300, 400, 10]), { from: 0, to: 60 }, { from: -90, to: 90 });
   const wall = obstacle(box([600, -20_000, -20_000], [20_000, 20_000, 20_000]));
