@@ -79,6 +79,8 @@ test.describe("A builder before the saw", () => {
     await other.getByRole("button", { name: "Save this stern" }).click();
     await expect(other.getByRole("row", { name: /Seat height 410 mm/ })).toBeVisible();
 
+    await other.close();
+    await page.bringToFront();
     await box(page, "Seat height").fill("420 mm");
     await page.getByRole("button", { name: "Save this stern" }).click();
     const clash = page.getByRole("alert").filter({ hasText: "Somebody else saved this stern" });

@@ -42,8 +42,8 @@ export default defineConfig({
     { name: "desktop", use: { ...devices["Desktop Chrome"], viewport: { width: 1280, height: 900 } } },
     {
       name: "phone",
-      // The server is the same one, whatever looks at it.
-      testIgnore: "server.spec.ts",
+      // Widths, themes and the server are the same, whatever looks at them.
+      testIgnore: ["accessibility.spec.ts", "server.spec.ts"],
       use: { ...devices["Pixel 7"], viewport: { width: 360, height: 740 }, deviceScaleFactor: 2 },
     },
   ],
