@@ -35,3 +35,18 @@ export function marked(mm: number, safe: "up" | "down", system: LengthSystem): M
 /** A mark as people read it: whole millimetres, or inches and sixteenths. */
 export const textOf = (markMm: number, system: LengthSystem): string =>
   system === "in" ? lengthWriter("in")(markMm) : `${Math.round(markMm)} mm`;
+
+/** A length that was brought onto its mark before, or is not marked at all: shown to the nearest step. */
+export const exactly = (mm: number, rounded: Marked["rounded"], system: LengthSystem): Marked => ({
+  mm,
+  markMm: mm,
+  text: textOf(Math.round(mm / stepOf(system)) * stepOf(system), system),
+  rounded,
+});
+
+/** How far a cut may stray from its mark and still do, mm; `says` in words. */
+export interface Tolerance {
+  readonly moreMm: number;
+  readonly lessMm: number;
+  readonly says: string;
+}

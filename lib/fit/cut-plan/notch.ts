@@ -4,7 +4,7 @@
  */
 
 import type { Settled } from "#lib/fit/cut-plan/choices.ts";
-import { type Marked, marked } from "#lib/fit/cut-plan/marked.ts";
+import { exactly, type Marked, marked, type Tolerance } from "#lib/fit/cut-plan/marked.ts";
 import { near, type Warning } from "#lib/fit/cut-plan/nearby.ts";
 import { roundedNotch } from "#lib/fit/cut-plan/notch-outline.ts";
 import { greatestNeed, type Need } from "#lib/fit/cut-plan/pairings.ts";
@@ -16,13 +16,6 @@ import { withNumber } from "#lib/rig/alter.ts";
 import type { Motor } from "#lib/rig/motor.ts";
 import type { Stern } from "#lib/rig/stern.ts";
 import { joinery } from "#lib/standards/joinery.ts";
-
-/** How far a cut may stray from its mark and still do, mm; `says` in words. */
-export interface Tolerance {
-  readonly moreMm: number;
-  readonly lessMm: number;
-  readonly says: string;
-}
 
 /** A distance to lay off from something a tape can be hooked on. */
 export interface Offset {
@@ -97,20 +90,19 @@ export function notchPlan(
   const wanted = Math.max(need.withSpread, there);
   const halfWidth = marked(wanted, "up", choices.lengths);
   const widens = need.least > there + 1e-6;
-  const half = widens || !stern.notchWidthMm ? halfWidth : asItIs(there, choices);
+  const half = widens || !stern.notchWidthMm ? halfWidth : exactly(there, "not at all", choices.lengths);
   const along = marked(topMm, "down", choices.lengths);
   const depth = {
     along: { ...along, markMm: topMm, rounded: seat.rounded },
     plumbMm: topMm * cos(stern.rakeDeg!.value),
   };
-  const deeper = marked(seat.deeperMm, "down", choices.lengths);
   const action = !stern.seatMm ? "cut" : widens || seat.deeperMm > 0 ? "change" : "none";
   const room = { halfMm: half.markMm, topMm, rakeDeg: stern.rakeDeg!.value };
   return {
     action,
     seatMm: seat.seatMm,
     depth,
-    deeper: { ...deeper, markMm: seat.deeperMm, rounded: seat.rounded },
+    deeper: exactly(seat.deeperMm, seat.rounded, choices.lengths),
     halfWidth: half,
     leastHalfMm: need.least,
     ...(stern.notchWidthMm && {
@@ -130,12 +122,6 @@ export function notchPlan(
     warnings: near(stern, seat.stern, room, choices),
   };
 }
-
-const asItIs = (mm: number, { lengths }: Settled): Marked => ({
-  ...marked(mm, "up", lengths),
-  markMm: mm,
-  rounded: "not at all",
-});
 
 /** Wider never hurts the motor; narrower only down to what the limits ask. */
 function widthTolerance(markMm: number, leastMm: number): Tolerance {

@@ -77,6 +77,17 @@ export function outlineOn(blank: Blank, belowMm: number): Spot[] {
   );
 }
 
+/** Labels of what the part is really notched round, on either face. */
+export function notchesOf(blank: Blank): string[] {
+  const plain = { ...blank, round: [] };
+  const notched = (box: Blocked, below: number) =>
+    without(outlineOn(plain, below), box.cornersOn(blank.place, below)).length >
+    outlineOn(plain, below).length;
+  return (blank.round ?? [])
+    .filter((box) => notched(box, 0) || notched(box, blank.thicknessMm))
+    .map(({ label }) => label);
+}
+
 /** True where the cuts leave a part at least `leastMm` long and deep on both faces. */
 export function leavesPart(blank: Blank, leastMm: number): boolean {
   return [0, blank.thicknessMm].every((below) => {

@@ -2,8 +2,7 @@
  * The seat to be sawn: midway in the stretch that suits the motors, marked with a little wood left on.
  */
 import type { Settled } from "#lib/fit/cut-plan/choices.ts";
-import { stepOf } from "#lib/fit/cut-plan/marked.ts";
-import type { Tolerance } from "#lib/fit/cut-plan/notch.ts";
+import { stepOf, type Tolerance } from "#lib/fit/cut-plan/marked.ts";
 import { cutOnce, motorChoice } from "#lib/fit/shaft-choice.ts";
 import { cos } from "#lib/quantity/angle.ts";
 import { lengthWriter } from "#lib/quantity/words.ts";
