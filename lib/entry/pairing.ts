@@ -3,16 +3,28 @@ import { z } from "zod";
 import { limitsSchema } from "#lib/entry/limits.ts";
 import { motorSchema } from "#lib/entry/motor.ts";
 import { sternSchema } from "#lib/entry/stern.ts";
+import { tapeSchema } from "#lib/entry/tape.ts";
 import { idSchema } from "#lib/entry/text.ts";
 import { notThat } from "#lib/entry/words.ts";
 
-const limits = limitsSchema.optional();
+/** How the pairing is to be looked at; all of it may be left out. */
+const how = {
+  limits: limitsSchema.optional(),
+  tape: tapeSchema.optional(),
+  estimateMissing: z
+    .boolean({ error: ({ input }) => notThat("Whether to estimate what is missing", "true or false", input) })
+    .optional()
+    .meta({ description: "Fill the motor's gaps from the motors kept here, marked as estimated." }),
+};
 
-/** `{ motor, stern, limits? }` or `{ motorId, sternId, limits? }`; the limits go before those of the stern. */
+/**
+ * `{ motor, stern, … }` or `{ motorId, sternId, … }`. `limits` go before those of the stern; `tape` is what
+ * the measured lengths were read from; `estimateMissing` fills the motor's gaps from like motors.
+ */
 export const fitRequestSchema = z.union(
   [
-    z.strictObject({ motor: motorSchema, stern: sternSchema, limits }),
-    z.strictObject({ motorId: idSchema, sternId: idSchema, limits }),
+    z.strictObject({ motor: motorSchema, stern: sternSchema, ...how }),
+    z.strictObject({ motorId: idSchema, sternId: idSchema, ...how }),
   ],
   { error: ({ input }) => notThat("The request", '{ "motor", "stern" } or { "motorId", "sternId" }', input) },
 );

@@ -32,6 +32,7 @@ type Path = readonly PropertyKey[];
 const MOST_PROBLEMS = 100;
 const KNOWN_KEYS: readonly string[] = [
   ...["id", "label", "notes", "value", "plusMinus", "how", "motor", "stern", "limits", "motorId", "sternId"],
+  ...["tape", "tapeClass", "divisionMm", "estimateMissing"],
   ...[
     "shaftClass",
     "steering",
