@@ -41,7 +41,7 @@ export interface Options {
   readonly lengths?: LengthSystem;
   readonly handling?: Handling;
   readonly tape?: Tape;
-  /** Numbers of the motor that nobody took and that come from like motors. */
+  /** Numbers of the motor that nobody took and that come from like motors; one that was taken stands. */
   readonly estimates?: readonly LikeEstimate[];
   /** Ask only these questions. */
   readonly only?: readonly string[];
@@ -49,14 +49,15 @@ export interface Options {
 
 /** Hangs the motor on the stern and asks every question. */
 export function examine(recorded: Motor, stern: Stern, options: Options = {}): Assessment {
-  const motor = filledIn(recorded, options.estimates ?? []);
+  const estimates = options.estimates?.filter(({ key }) => recorded[key] === undefined) ?? [];
+  const motor = filledIn(recorded, estimates);
   const rig: Rig = {
     motor: motorValues(motor),
     stern: { ...sternValues(stern), limits: { ...stern.limits, ...options.limits } },
     ...(options.handling && { handling: options.handling }),
   };
   const mounting = mount(rig);
-  const taken = takenOf(motor, stern, options.tape, new Set(options.estimates?.map(({ key }) => key)));
+  const taken = takenOf(motor, stern, options.tape, new Set(estimates.map(({ key }) => key)));
   const study: Study = {
     mounting,
     limit: (key) => limitOf(rig, key),

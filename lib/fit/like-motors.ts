@@ -176,8 +176,10 @@ export function estimatesFor(motor: Motor, records: readonly Motor[]): LikeEstim
     .flatMap((key) => estimateLike(motor, key, records) ?? []);
 }
 
-/** The motor with the estimates put in, marked as estimated. For looking at, never for storing. */
+/** The motor with the estimates put in where it lacks the number, marked as estimated. For looking at, never for storing. */
 export function filledIn(motor: Motor, estimates: readonly LikeEstimate[]): Motor {
-  const numbers = estimates.map(({ key, value, plusMinus }) => [key, { value, plusMinus, how: "estimated" }]);
+  const numbers = estimates
+    .filter(({ key }) => motor[key] === undefined)
+    .map(({ key, value, plusMinus }) => [key, { value, plusMinus, how: "estimated" }]);
   return { ...motor, ...Object.fromEntries(numbers) } as Motor;
 }
