@@ -26,6 +26,7 @@ export function GroupFields({
   pictures,
   report,
   facts,
+  rare,
   partner,
   write,
 }: {
@@ -40,8 +41,10 @@ export function GroupFields({
   troubles: readonly Trouble[];
   pictures: Readonly<Record<string, ReactNode>>;
   report: Report | undefined;
-  /** The plain facts of the group, asked before its numbers; what is rarely wanted stands at its end. */
+  /** The plain facts of the group, asked before its numbers. */
   facts: ReactNode;
+  /** What few records have, folded away after the numbers. */
+  rare: ReactNode;
   partner: string | undefined;
   write: (name: string, text: string) => void;
 }) {
@@ -73,6 +76,7 @@ export function GroupFields({
             />
           );
         })}
+      {rare}
       <Told kind={kind} group={group} report={report} known={known} partner={partner} />
     </section>
   );

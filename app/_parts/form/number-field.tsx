@@ -5,7 +5,7 @@ import { Chips } from "#app/_parts/form/chips.tsx";
 import { HowChoice, Spread } from "#app/_parts/form/how-choice.tsx";
 import type { Reading } from "#app/_parts/form/read-field.ts";
 import type { Texts } from "#app/_parts/form/texts.ts";
-import { examples } from "#app/_parts/form/words.ts";
+import { exampleOf } from "#app/_parts/form/words.ts";
 import type { Field } from "#lib/rig/field.ts";
 
 /** One number: its picture and how it is taken, the box, the echo in both systems, and where its text can be read two ways, the choice. */
@@ -61,7 +61,7 @@ export function NumberField({
           inputMode={inches ? "text" : "decimal"}
           autoComplete="off"
           spellCheck={false}
-          placeholder={name === "pinAnglesDeg" ? "e.g. 4, 8, 12, 16" : examples[field.unit]}
+          placeholder={exampleOf(name, field)}
           aria-describedby={`${name}-take ${name}-says`}
           aria-invalid={wrong || undefined}
         />
@@ -103,7 +103,9 @@ function Readings({
 }) {
   return (
     <fieldset className="readings">
-      <legend>{label}: which do you mean?</legend>
+      <legend>
+        {label}: {reading.readings.length === 1 ? "do you mean this?" : "which do you mean?"}
+      </legend>
       <div>
         {reading.readings.map(({ says, text }) => (
           <button

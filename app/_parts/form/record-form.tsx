@@ -20,6 +20,9 @@ import { useKeypad } from "#app/_parts/form/use-keypad.ts";
 import { usePartner, useReport, useRested } from "#app/_parts/form/use-report.ts";
 import type { Kind } from "#lib/db/kind.ts";
 
+/** Facts few records have: they stand folded at the end of their group. */
+const RARE = ["extraSolids", "obstacles", "limits"];
+
 /** A name to choose from. */
 export interface Named {
   readonly id: string;
@@ -65,6 +68,10 @@ export function RecordForm({
   }
 
   const shared = { kind, texts, rested, troubles, write };
+  const factsOf = (keys: readonly string[], rare: boolean) =>
+    keys
+      .filter((key) => !(key in fieldsOf(kind)) && RARE.includes(key) === rare)
+      .map((key) => <FormFact key={key} name={key} {...shared} />);
   return (
     <form action={send} onSubmit={submit} noValidate className="stack" aria-label={`The ${kind}`}>
       {/* Enter in a box saves: a form's first button is the one it presses, and a choice of readings may come first. */}
@@ -90,9 +97,8 @@ export function RecordForm({
           {...shared}
           {...{ group, title, buys, pictures, report }}
           number={at + 1}
-          facts={keys
-            .filter((key) => !(key in fieldsOf(kind)))
-            .map((key) => <FormFact key={key} name={key} {...shared} />)}
+          facts={factsOf(keys, false)}
+          rare={factsOf(keys, true)}
           partner={partners.find((each) => each.id === texts.partner)?.label}
         />
       ))}

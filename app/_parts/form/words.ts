@@ -1,4 +1,5 @@
 import type { How, Unit } from "#lib/quantity/measured.ts";
+import type { Field } from "#lib/rig/field.ts";
 
 /** How a number was come by, in plain words: long at the head of a form, short beside each number. */
 export const howWords: Readonly<Record<How, { readonly long: string; readonly short: string }>> = {
@@ -15,14 +16,19 @@ export function usualHow(unit: Unit, atTheHead: string | undefined): How {
   return head === "measured" && (unit === "kg" || unit === "kW") ? "declared" : head;
 }
 
-/** What may be typed into a box of a unit, by example. */
-export const examples: Readonly<Record<Unit, string>> = {
+const EXAMPLES: Readonly<Record<Unit, string>> = {
   mm: "e.g. 20 1/2 in or 520 mm",
   deg: "e.g. 12",
   kg: "e.g. 45 kg or 99 lb",
   kW: "e.g. 7.4 kW or 9.9 hp",
   count: "e.g. 2",
 };
+
+/** What may be typed into a box, by an example of the field's own size. */
+export function exampleOf(name: string, { unit, max }: Field): string {
+  if (name === "pinAnglesDeg") return "e.g. 4, 8, 12, 16";
+  return unit === "mm" && max >= 5000 ? "e.g. 4.6 m or 15 ft 2 in" : EXAMPLES[unit];
+}
 
 /** A plain fact that is chosen, not measured: what it is called and what it can be. */
 export interface Choice {
