@@ -1,10 +1,9 @@
+import { written } from "#app/_parts/record/written.ts";
 import { bothSystems, formatLength } from "#lib/entry/length-format.ts";
 import { type LengthUnit, readLength } from "#lib/entry/length-text.ts";
 import { numberSchema } from "#lib/entry/measured.ts";
 import { type QuantityResult, readAngle, readCount, readMass, readPower } from "#lib/entry/quantity-text.ts";
-import { KG_PER_POUND } from "#lib/quantity/mass.ts";
 import type { How, Unit } from "#lib/quantity/measured.ts";
-import { WATTS_PER_HORSEPOWER } from "#lib/quantity/power.ts";
 import { defaultHalfWidth } from "#lib/quantity/uncertainty.ts";
 import type { Field } from "#lib/rig/field.ts";
 
@@ -101,14 +100,10 @@ function reader(unit: Exclude<Unit, "mm">, text: string, signed: boolean): Quant
   return unit === "kW" ? readPower(text) : readCount(text);
 }
 
-const threeFigures = (value: number): number => Number(value.toPrecision(3));
-
-function echoOf(unit: Exclude<Unit, "mm">, value: number): string {
-  if (unit === "deg") return `${value}°`.replace("-", "−");
-  if (unit === "kg") return `${threeFigures(value)} kg = ${threeFigures(value / KG_PER_POUND)} lb`;
-  if (unit === "kW")
-    return `${threeFigures(value)} kW = ${threeFigures((value * 1000) / WATTS_PER_HORSEPOWER)} hp`;
-  return String(value);
+/** The number in both systems where there are two. */
+function echoOf(unit: Unit, value: number): string {
+  const { main, beside } = written(value, unit);
+  return beside ? `${main} = ${beside}` : main;
 }
 
 function inRange(field: Field, reading: Extract<Reading<number>, { kind: "value" }>): Reading<number> {

@@ -1,7 +1,7 @@
 import { choices } from "#app/_parts/form/words.ts";
 import type { Row } from "#app/_parts/list/row.ts";
+import { horsepowerOf } from "#app/_parts/record/written.ts";
 import type { Kind } from "#lib/db/kind.ts";
-import { WATTS_PER_HORSEPOWER } from "#lib/quantity/power.ts";
 import { searchRecords } from "#lib/search/records.ts";
 
 /** What a list is narrowed by, as it stands in the address; an empty text narrows nothing. */
@@ -56,6 +56,6 @@ function passes({ record }: Row, name: string, wanted: string): boolean {
   const power = facts.powerKw as { value: number } | undefined;
   if (!power) return false;
   const [least, most] = wanted.split("-");
-  const horsepower = (power.value * 1000) / WATTS_PER_HORSEPOWER;
+  const horsepower = horsepowerOf(power.value);
   return horsepower >= Number(least) && (!most || horsepower <= Number(most));
 }

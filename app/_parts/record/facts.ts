@@ -1,13 +1,13 @@
 import { choices } from "#app/_parts/form/words.ts";
+import { horsepowerOf } from "#app/_parts/record/written.ts";
 import type { Kind, RecordOf } from "#lib/db/kind.ts";
 import { formatLength } from "#lib/entry/length-format.ts";
-import { WATTS_PER_HORSEPOWER } from "#lib/quantity/power.ts";
 import type { Motor } from "#lib/rig/motor.ts";
 import type { Stern } from "#lib/rig/stern.ts";
 
 /** A power as it is spoken of: horsepower first (whole from ten upward), kilowatts beside. */
 export function powerWords(kW: number): string {
-  const horsepower = (kW * 1000) / WATTS_PER_HORSEPOWER;
+  const horsepower = horsepowerOf(kW);
   return `${Number(horsepower.toFixed(horsepower < 9.95 ? 1 : 0))} hp (${Number(kW.toFixed(2))} kW)`;
 }
 

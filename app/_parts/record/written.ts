@@ -9,6 +9,9 @@ export interface Written {
   readonly beside?: string;
 }
 
+/** A power (kW) in mechanical horsepower. */
+export const horsepowerOf = (kW: number): number => (kW * 1000) / WATTS_PER_HORSEPOWER;
+
 const threeFigures = (value: number): number => Number(value.toPrecision(3));
 const withMinus = (text: string): string => text.replace("-", "−");
 
@@ -24,7 +27,7 @@ export function written(value: number, unit: Unit): Written {
     case "kW":
       return {
         main: `${threeFigures(value)} kW`,
-        beside: `${threeFigures((value * 1000) / WATTS_PER_HORSEPOWER)} hp`,
+        beside: `${threeFigures(horsepowerOf(value))} hp`,
       };
     case "count":
       return { main: String(value) };
