@@ -11,7 +11,7 @@ import {
   selectStanding,
 } from "#lib/db/reading.ts";
 import { sameRecord } from "#lib/db/same.ts";
-import { creation, nextVersion, ready, sqlWriter, type Taking } from "#lib/db/statements.ts";
+import { type Beside, creation, nextVersion, ready, sqlWriter, type Taking } from "#lib/db/statements.ts";
 import { store } from "#lib/db/store.ts";
 import { DuplicateId, isStoreError } from "#lib/db/store-error.ts";
 import { observation } from "#lib/db/table/observation.ts";
@@ -46,6 +46,9 @@ export interface Observation {
   readonly raw?: string;
   readonly takenAt: string;
   readonly by?: string;
+  /** True where it was taken beside the earlier ones, which go on counting; an edit begins afresh. */
+  readonly again?: true;
+  readonly comment?: string;
 }
 
 /** One page of records in the order of their labels; `next` is there while there is more. Throws `bad cursor`. */
@@ -127,6 +130,19 @@ export function updateRecord<K extends Kind>(
   return step(kind, id, expectedVersion, "edit", { record, taking: { raw, ...more } });
 }
 
+/**
+ * Stores one taking beside the earlier ones, and the record with what has become of that number, as its next
+ * version. Null where there is none; a conflict where it is no longer at `expectedVersion`.
+ */
+export function addTaking<K extends Kind>(
+  kind: K,
+  expectedVersion: number,
+  record: RecordOf<K>,
+  beside: Beside,
+): Promise<Stored<RecordOf<K>> | Conflict<K> | null> {
+  return step(kind, record.id, expectedVersion, "edit", { record, beside });
+}
+
 /** Removes a record; it can be restored. Null where there is none; a conflict where it is no longer at `expectedVersion`. */
 export function removeRecord<K extends Kind>(
   kind: K,
@@ -179,7 +195,16 @@ export async function takingsOf(kind: Kind, id: string): Promise<Observation[]> 
     ...(row.raw === null ? {} : { raw: String(row.raw) }),
     takenAt: String(row.taken_at),
     ...(row.by === null ? {} : { by: String(row.by) }),
+    ...(row.again ? { again: true } : {}),
+    ...(row.comment === null ? {} : { comment: String(row.comment) }),
   }));
+}
+
+/** A record as it is to be: the numbers that differ are taken anew, or one was taken beside its earlier takings. */
+interface Edit<K extends Kind> {
+  readonly record: RecordOf<K>;
+  readonly taking?: Taking;
+  readonly beside?: Beside;
 }
 
 /** One step of a record that stands at `expectedVersion`. Whoever comes second finds its version made, and is told how the record stands. */
@@ -188,14 +213,14 @@ async function step<K extends Kind>(
   id: string,
   expectedVersion: number,
   action: Action,
-  edit?: { record: RecordOf<K>; taking: Taking },
+  edit?: Edit<K>,
 ): Promise<Stored<RecordOf<K>> | Conflict<K> | null> {
   const current = await getRecord(kind, id);
   if (!current) return null;
   if (current.version !== expectedVersion) return { conflict: true, current };
-  if (edit && sameRecord(edit.record, current.record)) return current;
+  if (edit && !edit.beside && sameRecord(edit.record, current.record)) return current;
   try {
-    return await write(kind, current, edit?.record ?? current.record, action, edit?.taking);
+    return await write(kind, current, edit?.record ?? current.record, action, edit);
   } catch (error) {
     const now = await getRecord(kind, id);
     if (!isConstraint(error) || now?.version === expectedVersion) throw error;
@@ -208,11 +233,20 @@ async function write<K extends Kind>(
   current: Stored<RecordOf<K>>,
   record: RecordOf<K>,
   action: Action,
-  taking?: Taking,
+  taken: Omit<Edit<K>, "record"> = {},
 ): Promise<Stored<RecordOf<K>>> {
   const version = current.version + 1;
   const at = new Date().toISOString();
-  const batch = nextVersion(kind, record, { version, action, at }, { before: current.record, taking });
+  const batch = nextVersion(
+    kind,
+    record,
+    { version, action, at },
+    {
+      before: current.record,
+      taking: taken.taking,
+      beside: taken.beside,
+    },
+  );
   await (await store()).write(batch);
   return { record, version, updatedAt: at, demo: current.demo };
 }

@@ -7,6 +7,7 @@ import { observation } from "#lib/db/table/observation.ts";
 import { type Action, revision } from "#lib/db/table/revision.ts";
 import { stern } from "#lib/db/table/stern.ts";
 import { newTakings } from "#lib/db/takings.ts";
+import type { Measured, MeasuredList } from "#lib/quantity/measured.ts";
 import type { Motor } from "#lib/rig/motor.ts";
 import type { Stern } from "#lib/rig/stern.ts";
 
@@ -21,6 +22,18 @@ export interface Taking {
   readonly by?: string;
   /** True for the invented records of the first start. */
   readonly demo?: boolean;
+}
+
+/** One taking of one number, as it is written down. */
+export interface Beside {
+  readonly key: string;
+  readonly taken: Measured | MeasuredList;
+  /** As it was typed, where a person typed it. */
+  readonly raw?: string;
+  readonly comment?: string;
+  readonly by?: string;
+  /** False where the record had no such number: this one begins it. */
+  readonly again: boolean;
 }
 
 /** The version a record is to become, and what is done to it. */
@@ -54,7 +67,7 @@ export function nextVersion<K extends Kind>(
   kind: K,
   record: RecordOf<K>,
   step: Step,
-  taken: { before?: RecordOf<K>; taking?: Taking } = {},
+  taken: { before?: RecordOf<K>; taking?: Taking; beside?: Beside } = {},
 ): InStatement[] {
   const row = {
     version: step.version,
@@ -71,9 +84,19 @@ export function nextVersion<K extends Kind>(
           .update(stern)
           .set({ ...row, ...sternColumns(record as Stern) })
           .where(eq(stern.id, record.id));
-  const takings =
-    step.action === "edit" ? observed(kind, record, step.at, taken.taking ?? {}, taken.before) : [];
-  return [revised(kind, record, step), ready(update), ...takings];
+  return [revised(kind, record, step), ready(update), ...takingsOfStep(kind, record, step, taken)];
+}
+
+/** One taking beside the earlier ones is all that was taken, though the record's number moves; an edit takes every number that differs. */
+function takingsOfStep<K extends Kind>(
+  kind: K,
+  record: RecordOf<K>,
+  { action, at }: Step,
+  { before, taking = {}, beside }: { before?: RecordOf<K>; taking?: Taking; beside?: Beside },
+): InStatement[] {
+  if (action !== "edit") return [];
+  if (!beside) return observed(kind, record, at, taking, before);
+  return [insertion(kind, record.id, at, beside)];
 }
 
 /** Narrows a list of motors or sterns; a record whose number is not known passes no bound on it. */
@@ -113,19 +136,30 @@ function observed<K extends Kind>(
   before?: RecordOf<K>,
 ): InStatement[] {
   return newTakings(kind, record, before).map(([key, taken]) =>
-    ready(
-      sqlWriter.insert(observation).values({
-        id: crypto.randomUUID(),
-        objectKind: kind,
-        objectId: record.id,
-        key,
-        value: taken.value,
-        plusMinus: taken.plusMinus ?? null,
-        how: taken.how,
-        raw: Object.hasOwn(raw, key) ? raw[key] : null,
-        takenAt,
-        by: by ?? null,
-      }),
-    ),
+    insertion(kind, record.id, takenAt, {
+      key,
+      taken,
+      raw: Object.hasOwn(raw, key) ? raw[key] : undefined,
+      by,
+      again: false,
+    }),
   );
 }
+
+const insertion = (kind: Kind, objectId: string, takenAt: string, beside: Beside): InStatement =>
+  ready(
+    sqlWriter.insert(observation).values({
+      id: crypto.randomUUID(),
+      objectKind: kind,
+      objectId,
+      key: beside.key,
+      value: beside.taken.value,
+      plusMinus: beside.taken.plusMinus ?? null,
+      how: beside.taken.how,
+      raw: beside.raw ?? null,
+      takenAt,
+      by: beside.by ?? null,
+      again: beside.again,
+      comment: beside.comment ?? null,
+    }),
+  );

@@ -122,7 +122,7 @@ describe("a store file is refused where it", () => {
       await sql(
         "UPDATE __drizzle_migrations SET hash = 'x' WHERE created_at = (SELECT max(created_at) FROM __drizzle_migrations)",
       );
-      await refused(/The change "0001_.*" was edited after it was applied/);
+      await refused(/The change "0002_.*" was edited after it was applied/);
     });
 
     test("is cut short", async () => {

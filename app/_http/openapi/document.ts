@@ -2,9 +2,11 @@ import { z } from "zod";
 import { recordPaths } from "#app/_http/openapi/record-paths.ts";
 import { answer, body, neededHeader, problems } from "#app/_http/openapi/words.ts";
 import { limitsSchema } from "#lib/entry/limits.ts";
+import { HOWS, PLUS_MINUS_MOST } from "#lib/entry/measured.ts";
 import { motorPatchSchema, motorSchema } from "#lib/entry/motor.ts";
 import { fitRequestSchema } from "#lib/entry/pairing.ts";
 import { sternPatchSchema, sternSchema } from "#lib/entry/stern.ts";
+import { COMMENT_MOST, RAW_MOST } from "#lib/entry/taking.ts";
 import { ENGINE_VERSION } from "#lib/fit/report.ts";
 
 /** What is sent, as JSON Schema, out of the very schemas that check it. */
@@ -34,6 +36,20 @@ const problem = {
         },
       },
     },
+  },
+};
+
+const taking = {
+  type: "object",
+  required: ["key", "value", "how"],
+  additionalProperties: false,
+  properties: {
+    key: { type: "string", description: "A number of the vocabulary, such as `shaftLengthMm`." },
+    value: { description: "The number in the key's unit; a list for `pinAnglesDeg`." },
+    plusMinus: { type: "number", minimum: 0, maximum: PLUS_MINUS_MOST },
+    how: { enum: HOWS },
+    raw: { type: "string", maxLength: RAW_MOST, description: "The text as it was typed." },
+    comment: { type: "string", maxLength: COMMENT_MOST },
   },
 };
 
@@ -116,6 +132,7 @@ export function openApiDocument(): object {
         SternPatch: sent(sternPatchSchema),
         Limits: sent(limitsSchema),
         FitRequest: sent(fitRequestSchema),
+        Taking: taking,
         Report: report,
         Problem: problem,
       },

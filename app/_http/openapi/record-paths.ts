@@ -93,6 +93,25 @@ export function recordPaths(kind: Kind): Record<string, object> {
         responses: { 200: answer("`versions` and `takings`, oldest first."), ...problems(404) },
       },
     },
+    [`/api/${kind}s/{id}/takings`]: {
+      parameters: [id],
+      get: {
+        ...operation("takingsOf", "Every number ever taken of it, with what its takings come to."),
+        responses: { 200: answer("`numbers` by key: `takings` and `consensus`."), ...problems(404) },
+      },
+      post: {
+        ...operation(
+          "takeAgain",
+          "Adds one taking beside the earlier ones; the record's number becomes their consensus.",
+        ),
+        parameters: [origin, ifMatch],
+        requestBody: body("Taking"),
+        responses: {
+          201: answer("The record as it stands now.", name),
+          ...problems(400, 403, 404, 412, 413, 415, 422, 428, 503),
+        },
+      },
+    },
   };
 }
 

@@ -67,7 +67,8 @@ function settled<K extends Kind>(
   return known;
 }
 
-const changed = ({ current: { record, version } }: Conflict<Kind>): Refused =>
+/** The refusal of a change to a version that is no longer the last. */
+export const changed = ({ current: { record, version } }: Conflict<Kind>): Refused =>
   new Refused(412, "Somebody else has changed this record since you read it. Nothing was changed.", {
     headers: { ETag: etagOf(version) },
     more: { current: record },

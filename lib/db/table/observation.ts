@@ -27,6 +27,10 @@ export const observation = sqliteTable(
     takenAt: text("taken_at").notNull(),
     /** Who took it, where that is known. */
     by: text("by"),
+    /** True where it was taken beside the earlier ones; false where it begins afresh: the record was made, or the number corrected by an edit. */
+    again: integer("again", { mode: "boolean" }).notNull().default(false),
+    /** What its taker had to say about it. */
+    comment: text("comment"),
   },
   (table) => [
     index("observation_by_object").on(table.objectKind, table.objectId, table.sequence),

@@ -272,7 +272,7 @@ describe("the store's own rules", () => {
     "UPDATE motor SET record = 'not json', version = version + 1",
     "INSERT INTO revision VALUES ('boat', 'x', 1, '{}', 'create', '')",
     "INSERT OR REPLACE INTO revision VALUES ('motor', 'm', 1, '{}', 'edit', '')",
-    "INSERT OR REPLACE INTO observation SELECT sequence, id, object_kind, object_id, key, '1', plus_minus, how, raw, taken_at, by FROM observation",
+    "INSERT OR REPLACE INTO observation SELECT sequence, id, object_kind, object_id, key, '1', plus_minus, how, raw, taken_at, by, again, comment FROM observation",
     "INSERT OR REPLACE INTO stern SELECT id, 'new', 1, 0, '', '', NULL, '{}', NULL FROM stern",
   ])("refuse: %s", async (sql) => {
     await createRecord("motor", aMotor("m"));
