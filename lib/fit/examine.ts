@@ -47,15 +47,21 @@ export interface Options {
   readonly only?: readonly string[];
 }
 
+/** A motor and a stern as plain numbers, the stern's limits overruled by those given. */
+export function rigOf(motor: Motor, stern: Stern, { limits, handling }: Options): Rig {
+  const own = sternValues(stern);
+  return {
+    motor: motorValues(motor),
+    stern: limits && Object.keys(limits).length > 0 ? { ...own, limits: { ...own.limits, ...limits } } : own,
+    ...(handling && { handling }),
+  };
+}
+
 /** Hangs the motor on the stern and asks every question. */
 export function examine(recorded: Motor, stern: Stern, options: Options = {}): Assessment {
   const estimates = options.estimates?.filter(({ key }) => recorded[key] === undefined) ?? [];
   const motor = filledIn(recorded, estimates);
-  const rig: Rig = {
-    motor: motorValues(motor),
-    stern: { ...sternValues(stern), limits: { ...stern.limits, ...options.limits } },
-    ...(options.handling && { handling: options.handling }),
-  };
+  const rig = rigOf(motor, stern, options);
   const mounting = mount(rig);
   const taken = takenOf(motor, stern, options.tape, new Set(estimates.map(({ key }) => key)));
   const study: Study = {

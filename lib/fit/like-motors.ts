@@ -178,6 +178,7 @@ export function estimatesFor(motor: Motor, records: readonly Motor[]): LikeEstim
 
 /** The motor with the estimates put in where it lacks the number, marked as estimated. For looking at, never for storing. */
 export function filledIn(motor: Motor, estimates: readonly LikeEstimate[]): Motor {
+  if (estimates.length === 0) return motor;
   const numbers = estimates
     .filter(({ key }) => motor[key] === undefined)
     .map(({ key, value, plusMinus }) => [key, { value, plusMinus, how: "estimated" }]);

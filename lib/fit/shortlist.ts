@@ -2,11 +2,10 @@
  * Many motors against one stern (or many sterns for one motor), best first. A pairing that fouls on a
  * standing part is settled by that alone; only the others are swung through all their poses.
  */
-import { checks } from "#lib/checks/index.ts";
 import { type Answer, type Assessment, examine, type Options, verdictOfAnswer } from "#lib/fit/examine.ts";
-import { MOVING } from "#lib/fit/means.ts";
 import { measureNext } from "#lib/fit/measure-next.ts";
 import type { Outcome, Verdict } from "#lib/fit/report.ts";
+import { foulsStanding, STANDING } from "#lib/fit/settled.ts";
 import { COVERAGE_FACTOR } from "#lib/quantity/uncertainty.ts";
 import type { Motor } from "#lib/rig/motor.ts";
 import type { Stern } from "#lib/rig/stern.ts";
@@ -35,14 +34,24 @@ export interface Row {
   readonly answers: Readonly<Record<string, RowAnswer>>;
 }
 
-const STANDING = checks.map(({ id }) => id).filter((id) => !MOVING.includes(id));
+const standingOnly = STANDING.map(({ id }) => id);
 
 /** One pairing as a row. */
 export function rowOf(motor: Motor, stern: Stern, options: Options = {}): Row {
-  const standing = examine(motor, stern, { ...options, only: STANDING });
-  const settled = standing.answers.some(({ outcome }) => outcome === "fouls");
-  return setDown(motor.id, stern.id, settled ? standing : examine(motor, stern, options));
+  return foulsStanding(motor, stern, options)
+    ? foulRowOf(motor, stern, options)
+    : setDown(motor.id, stern.id, examine(motor, stern, options));
 }
+
+/** The row of a pairing that is known to foul on a standing part. */
+export const foulRowOf = (motor: Motor, stern: Stern, options: Options = {}): Row =>
+  setDown(motor.id, stern.id, examine(motor, stern, { ...options, only: standingOnly }));
+
+/** The row, or nothing where a standing part settles that it fouls: what a long list asks first. */
+export const rowUnlessSettled = (motor: Motor, stern: Stern, options: Options = {}): Row | undefined =>
+  foulsStanding(motor, stern, options)
+    ? undefined
+    : setDown(motor.id, stern.id, examine(motor, stern, options));
 
 const expanded = ({ ruling }: Answer) => (ruling ? COVERAGE_FACTOR * ruling.u : undefined);
 

@@ -54,10 +54,7 @@ const STEP = 1e-3;
  * record, made once: a pairing has some two hundred slopes.
  */
 export function slopesOf(held: (rig: Rig) => number, rig: Rig): (key: RigKey) => number {
-  const motor: Record<string, unknown> = { ...rig.motor };
-  const stern: Record<string, unknown> = { ...rig.stern };
-  const withMotor = { ...rig, motor } as Rig;
-  const withStern = { ...rig, stern } as Rig;
+  const { motor, stern, withMotor, withStern } = probesOf(rig);
   return (key) => {
     const ofMotor = key in motorFields;
     const [record, probe] = ofMotor ? [motor, withMotor] : [stern, withStern];
@@ -70,6 +67,26 @@ export function slopesOf(held: (rig: Rig) => number, rig: Rig): (key: RigKey) =>
     record[key] = was;
     return slope;
   };
+}
+
+interface Probes {
+  readonly motor: Record<string, unknown>;
+  readonly stern: Record<string, unknown>;
+  readonly withMotor: Rig;
+  readonly withStern: Rig;
+}
+
+/** The copies of a rig that its slopes are worked on; every number is put back before the next is moved. */
+const probes = new WeakMap<Rig, Probes>();
+
+function probesOf(rig: Rig): Probes {
+  const kept = probes.get(rig);
+  if (kept) return kept;
+  const motor: Record<string, unknown> = { ...rig.motor };
+  const stern: Record<string, unknown> = { ...rig.stern };
+  const made = { motor, stern, withMotor: { ...rig, motor } as Rig, withStern: { ...rig, stern } as Rig };
+  probes.set(rig, made);
+  return made;
 }
 
 interface Part {
@@ -140,19 +157,22 @@ const FAR_OFF = 5;
  */
 function missOfLine({ anew, room }: Edge, rig: Rig, parts: readonly Part[], u: number): number {
   if (!anew || u === 0 || Math.abs(room) > FAR_OFF * COVERAGE_FACTOR * u) return 0;
-  const moved = parts.reduce((at, { key, taken: { halfWidth }, slope }) => {
-    const by = (-COVERAGE_FACTOR * slope * standardUncertainty(halfWidth) ** 2) / u;
-    return shifted(at, key, by);
-  }, rig);
-  return Math.max(0, room - COVERAGE_FACTOR * u - anew(moved));
+  const shifts = parts.map(({ key, taken: { halfWidth }, slope }) => ({
+    key,
+    by: (-COVERAGE_FACTOR * slope * standardUncertainty(halfWidth) ** 2) / u,
+  }));
+  return Math.max(0, room - COVERAGE_FACTOR * u - anew(shifted(rig, shifts)));
 }
 
-/** The rig with one number moved by `by`; the pin angles move together. */
-function shifted(rig: Rig, key: RigKey, by: number): Rig {
-  const side = key in motorFields ? "motor" : "stern";
-  const was = (rig[side] as Readonly<Record<string, number | readonly number[]>>)[key]!;
-  const value = typeof was === "number" ? was + by : was.map((angle) => angle + by);
-  return { ...rig, [side]: { ...rig[side], [key]: value } };
+/** The rig with some numbers moved, each `by` its own way; the pin angles move together. */
+function shifted(rig: Rig, shifts: readonly { readonly key: RigKey; readonly by: number }[]): Rig {
+  const [motor, stern] = [{ ...rig.motor }, { ...rig.stern }];
+  for (const { key, by } of shifts) {
+    const record = (key in motorFields ? motor : stern) as Record<string, number | readonly number[]>;
+    const was = record[key]!;
+    record[key] = typeof was === "number" ? was + by : was.map((angle) => angle + by);
+  }
+  return { ...rig, motor, stern };
 }
 
 const GRAVITY: Record<Verdict, number> = { fouls: 0, "cannot tell": 1, fits: 2 };

@@ -7,7 +7,7 @@ import type { Clearance } from "#lib/geometry/clearance.ts";
 import { leastClearance } from "#lib/geometry/clearance.ts";
 import type { Mechanism, Obstacle, Part } from "#lib/geometry/mechanism.ts";
 import type { MotorKey, MotorValues } from "#lib/rig/motor.ts";
-import { obstacleIds, outlineOf, solidOf } from "#lib/rig/obstacles.ts";
+import { obstacleIds, obstacleOf } from "#lib/rig/obstacles.ts";
 import { mechanismOf, missingOfParts, type PartBox, partsOf, pinRange } from "#lib/rig/parts.ts";
 import type { SternKey, SternValues } from "#lib/rig/stern.ts";
 
@@ -56,31 +56,47 @@ export const LEG = "midsection";
 /** Hangs a motor on a stern. Nothing is solved until it is asked for. */
 export function mount(rig: Rig): Mounting {
   const mechanism = mechanismOf(rig.motor);
-  const parts = handled(partsOf(rig.motor), rig);
-  const ids = obstacleIds(rig.stern, rig.motor.bracketWidthMm);
-  const solid = remembered((id) => solidOf(outlineOf(rig.stern, id, rig.motor.bracketWidthMm)));
+  const parts = once(() => handled(partsOf(rig.motor), rig));
+  const ids = once(() => obstacleIds(rig.stern, rig.motor.bracketWidthMm));
+  const missing = once(() => missingOfParts(rig.motor));
+  const solid = (id: string) => obstacleOf(rig.stern, id, rig.motor.bracketWidthMm);
   const least = (obstacleId: string, candidates: readonly Part[], straight: boolean) =>
-    mechanism && ids.includes(obstacleId) && candidates.length > 0
+    mechanism && ids().includes(obstacleId) && candidates.length > 0
       ? leastClearance(mechanism, candidates, solid(obstacleId), { within: WITHIN_MM, straight })
       : undefined;
-  const clearance = remembered((id) => least(id, parts, false));
+  const clearance = remembered((id) => least(id, parts(), false));
   return {
     rig,
     mechanism,
-    parts,
-    missing: missingOfParts(rig.motor),
-    obstacleIds: ids,
+    get parts() {
+      return parts();
+    },
+    get missing() {
+      return missing();
+    },
+    get obstacleIds() {
+      return ids();
+    },
     get obstacles() {
-      return ids.map(solid);
+      return ids().map(solid);
     },
     clearance,
     insideClearance: remembered((id) => {
       const found = clearance(id);
       const outside = found?.partId === LEG && found.partPoint[0] < 0;
-      const inside = parts.filter((part) => part.id !== LEG);
+      const inside = parts().filter((part) => part.id !== LEG);
       return outside ? least(id, inside, false) : found;
     }),
-    straightClearance: remembered((id) => least(id, parts, true)),
+    straightClearance: remembered((id) => least(id, parts(), true)),
+  };
+}
+
+/** Worked out when first asked for, then kept. */
+function once<T>(work: () => T): () => T {
+  let kept: { readonly value: T } | undefined;
+  return () => {
+    kept ??= { value: work() };
+    return kept.value;
   };
 }
 

@@ -201,6 +201,19 @@ export function outlineOf(stern: SternValues, id: string, bracketWidthMm?: numbe
   }
 }
 
+/** Kept beside each stern's values: a long list hangs many motors on the same one. */
+const solids = new WeakMap<SternValues, Map<string, Obstacle>>();
+
+/** One of the obstacles `obstacleIds` names, as a solid. */
+export function obstacleOf(stern: SternValues, id: string, bracketWidthMm?: number): Obstacle {
+  const name = isUncut(stern) ? `${id} ${bracketWidthMm}` : id;
+  const kept = solids.get(stern) ?? new Map<string, Obstacle>();
+  solids.set(stern, kept);
+  const found = kept.get(name) ?? solidOf(outlineOf(stern, id, bracketWidthMm));
+  kept.set(name, found);
+  return found;
+}
+
 /** Every obstacle of a stern that is fully known, by its corners. */
 export const outlinesOf = (stern: SternValues, bracketWidthMm?: number): Outline[] =>
   obstacleIds(stern, bracketWidthMm).map((id) => outlineOf(stern, id, bracketWidthMm));

@@ -137,6 +137,14 @@ export function partBox(motor: MotorValues, id: string): PartBox {
 /** The moving parts that are fully known, as boxes. */
 export const partBoxes = (motor: MotorValues): PartBox[] => partIds(motor).map((id) => partBox(motor, id));
 
+/** Kept beside each motor's values: they depend on the motor alone, and a long list hangs it on many sterns. */
+const solids = new WeakMap<MotorValues, readonly Part[]>();
+
 /** The same as solids. */
-export const partsOf = (motor: MotorValues): Part[] =>
-  partBoxes(motor).map(({ from, to, ...part }) => ({ ...part, solid: box(from, to) }));
+export function partsOf(motor: MotorValues): readonly Part[] {
+  const kept = solids.get(motor);
+  if (kept) return kept;
+  const parts = partBoxes(motor).map(({ from, to, ...part }) => ({ ...part, solid: box(from, to) }));
+  solids.set(motor, parts);
+  return parts;
+}

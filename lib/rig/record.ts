@@ -14,10 +14,19 @@ const fields: Readonly<Record<string, Field>> = { ...motorFields, ...sternFields
 /** What a key of either record is called and how it is taken. */
 export const fieldOf = (key: RigKey): Field => fields[key]!;
 
+/** Kept beside each record, which never changes once read: a long list asks for the same ones again and again. */
+const bared = new WeakMap<Motor | Stern, Record<string, unknown>>();
+
 function bare(record: Motor | Stern): Record<string, unknown> {
-  return Object.fromEntries(
-    Object.entries(record).map(([key, entry]) => [key, key in fields ? (entry as Entry).value : entry]),
-  );
+  let values = bared.get(record);
+  if (!values) {
+    values = {};
+    for (const [key, entry] of Object.entries(record)) {
+      values[key] = key in fields ? (entry as Entry).value : entry;
+    }
+    bared.set(record, values);
+  }
+  return values;
 }
 
 /** A motor's values without their spread. */
@@ -43,9 +52,10 @@ export function takenOf(
   tape: Tape = USUAL_TAPE,
   fromLike: ReadonlySet<string> = new Set(),
 ): (key: RigKey) => Taken | undefined {
-  const entries = { ...stern, ...motor } as unknown as Readonly<Record<string, Entry | undefined>>;
+  type Entries = Readonly<Record<string, Entry | undefined>>;
+  const [its, hers] = [motor as unknown as Entries, stern as unknown as Entries];
   return (key) => {
-    const entry = entries[key];
+    const entry = its[key] ?? hers[key];
     if (!entry) return undefined;
     const { value, how, plusMinus } = entry;
     const size = Array.isArray(value) ? Math.max(...value.map(Math.abs)) : (value as number);
