@@ -74,6 +74,18 @@ function halfNeed(motors: readonly Motor[], stern: Stern, seatMm: number): Need 
   return whole && { least: whole.least / 2, withSpread: whole.withSpread / 2 };
 }
 
+/** A notch that is there and needs no saw keeps its corners. */
+function servesAsItIs(
+  motors: readonly Motor[],
+  stern: Stern,
+  seat: SeatPlan,
+): { need: Need; radiusMm: number } | undefined {
+  if (!stern.seatMm || !stern.notchWidthMm || seat.deeperMm > 0 || seat.raiseMm > 0) return undefined;
+  const radiusMm = stern.notchCornerRadiusMm?.value ?? 0;
+  const need = halfNeed(motors, seated(stern, seat, radiusMm), seat.seatMm);
+  return need && need.least <= stern.notchWidthMm.value / 2 ? { need, radiusMm } : undefined;
+}
+
 /** The whole notch; undefined where its width cannot be told. */
 export function notchPlan(
   motors: readonly Motor[],
@@ -82,9 +94,10 @@ export function notchPlan(
   choices: Settled,
 ): NotchPlan | undefined {
   const topMm = (stern.transomTopMm!.value - seat.seatMm) / cos(stern.rakeDeg!.value);
-  const radius = Math.min(choices.cornerRadiusMm, topMm > 0 ? topMm : choices.cornerRadiusMm);
-  const sawn = seated(stern, seat, radius);
-  const need = halfNeed(motors, sawn, seat.seatMm);
+  const serves = servesAsItIs(motors, stern, seat);
+  const radius =
+    serves?.radiusMm ?? (topMm > 0 ? Math.min(choices.cornerRadiusMm, topMm) : choices.cornerRadiusMm);
+  const need = serves?.need ?? halfNeed(motors, seated(stern, seat, radius), seat.seatMm);
   if (!need) return undefined;
   const there = stern.notchWidthMm ? stern.notchWidthMm.value / 2 : 0;
   const wanted = Math.max(need.withSpread, there);

@@ -2,10 +2,9 @@
  * The seat to be sawn: midway in the stretch that suits the motors, marked with a little wood left on.
  */
 import type { Settled } from "#lib/fit/cut-plan/choices.ts";
-import { stepOf, type Tolerance } from "#lib/fit/cut-plan/marked.ts";
+import { marked, stepOf, type Tolerance } from "#lib/fit/cut-plan/marked.ts";
 import { cutOnce, motorChoice } from "#lib/fit/shaft-choice.ts";
 import { cos } from "#lib/quantity/angle.ts";
-import { lengthWriter } from "#lib/quantity/words.ts";
 import { withSeat } from "#lib/rig/alter.ts";
 import type { Motor } from "#lib/rig/motor.ts";
 import type { Stern } from "#lib/rig/stern.ts";
@@ -89,7 +88,7 @@ function depthTolerance(
   rakeDeg: number,
   { lengths }: Settled,
 ): Tolerance {
-  const write = lengthWriter(lengths);
+  const write = (mm: number) => marked(mm, "down", lengths).text;
   const moreMm = Math.max(0, (seatMm - low) / cos(rakeDeg));
   const lessMm = Math.max(0, (high - seatMm) / cos(rakeDeg));
   const says = `Up to ${write(moreMm)} deeper or ${write(lessMm)} shallower still keeps the plate where this hull wants it. Leave the line on: too shallow can be sawn again, too deep cannot.`;
