@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import type { Query } from "#app/_parts/list/list-page.tsx";
 import { titled } from "#app/_parts/record/named.ts";
 import { RecordPage } from "#app/_parts/record/record-page.tsx";
+import { Takings } from "#app/_parts/takings/takings.tsx";
 
 export const dynamic = "force-dynamic";
 
@@ -13,5 +14,10 @@ export async function generateMetadata({ params }: { params: Params }): Promise<
 
 /** One stern's sheet. */
 export default function Stern({ params, searchParams }: { params: Params; searchParams: Query }) {
-  return <RecordPage kind="stern" params={params} searchParams={searchParams} />;
+  return (
+    <>
+      <RecordPage kind="stern" params={params} searchParams={searchParams} />
+      <Takings kind="stern" params={params} searchParams={searchParams} />
+    </>
+  );
 }

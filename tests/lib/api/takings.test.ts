@@ -15,6 +15,8 @@ beforeEach(async () => {
 });
 afterEach(() => there.remove());
 
+/** As a record has it: to a thousandth. */
+const ROOT_2 = Number(Math.SQRT2.toFixed(3));
 const m = { params: { id: "m" } };
 const take = (body: unknown, ifMatch: string | null = '"1"', id = "m") =>
   ask(takings, "/x", { method: "POST", body, headers: { "If-Match": ifMatch }, params: { id } });
@@ -25,7 +27,7 @@ describe("a number taken again", () => {
     const answer = await take(again);
     expect([answer.status, answer.headers.get("etag")]).toEqual([201, '"2"']);
     // two equal takings of ± 2: 2 / root 2
-    const number = { value: 430, plusMinus: 1.414, how: "measured" };
+    const number = { value: 430, plusMinus: ROOT_2, how: "measured" };
     expect(await answer.json()).toEqual(aMotor("m", { shaftLengthMm: number as never }));
     const read = await ask(takings, "/x", m);
     expect([read.status, read.headers.get("etag")]).toEqual([200, '"2"']);
@@ -44,7 +46,7 @@ describe("a number taken again", () => {
   test("after somebody else's change is 412 with the record as it stands", async () => {
     await take(again);
     const problem = await problemOf(await take(again), 412);
-    expect(problem.current).toMatchObject({ shaftLengthMm: { plusMinus: 1.414 } });
+    expect(problem.current).toMatchObject({ shaftLengthMm: { plusMinus: ROOT_2 } });
     expect(await takingsOf("motor", "m")).toHaveLength(3);
   });
 

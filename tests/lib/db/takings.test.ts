@@ -9,6 +9,9 @@ import { aMotor, aStern } from "#tests/lib/db/samples.ts";
 import { temporaryStore } from "#tests/lib/db/temporary-store.ts";
 
 const ROOT_3 = Math.sqrt(3);
+/** As a record has them: to a thousandth. */
+const ROOT_2 = Number(Math.SQRT2.toFixed(3));
+const HALF_ROOT_2 = Number(Math.SQRT1_2.toFixed(3));
 /** A taking with the standard uncertainty u. */
 const taken = (value: number | readonly number[], u?: number, how: How = "measured"): Taken => ({
   value,
@@ -35,7 +38,7 @@ describe("the agreement", () => {
     ] as const;
     const { number, u, between } = agreement("mm", two);
     // u of each = 2 / root 3; u of both = 2 / root 6; half-width = u root 3 = root 2
-    expect(number).toEqual({ value: 430, plusMinus: 1.414, how: "measured" });
+    expect(number).toEqual({ value: 430, plusMinus: ROOT_2, how: "measured" });
     expect(u).toBeCloseTo(2 / Math.sqrt(6), 12);
     expect(between).toBe(0);
   });
@@ -101,10 +104,8 @@ describe("the agreement", () => {
 });
 
 test("takings count from the last correction on", () => {
-  const a = { at: 1 };
-  const b = { at: 2, again: true } as const;
-  const c = { at: 3 };
-  const d = { at: 4, again: true } as const;
+  const one = (at: number, again?: true): { at: number; again?: true } => ({ at, ...(again && { again }) });
+  const [a, b, c, d] = [one(1), one(2, true), one(3), one(4, true)];
   expect(sinceCorrected([a, b, c, d])).toEqual([c, d]);
   expect(sinceCorrected([a, b])).toEqual([a, b]);
   expect(sinceCorrected([b])).toEqual([b]);
@@ -129,7 +130,7 @@ describe("taking a number again", () => {
 
   test("adds it beside the earlier one, and the record has the consensus", async () => {
     const done = await takeAgain("motor", "m", 1, { ...shaft(430), raw: "43 cm", comment: "In the frost" });
-    const record = aMotor("m", { shaftLengthMm: { value: 430, plusMinus: 1.414, how: "measured" } });
+    const record = aMotor("m", { shaftLengthMm: { value: 430, plusMinus: ROOT_2, how: "measured" } });
     expect(done).toMatchObject({ record, version: 2 });
     expect(await standing()).toMatchObject({ record, version: 2 });
     expect((await takingsOf("motor", "m")).map(({ sequence: _, takenAt: __, ...rest }) => rest)).toEqual([
@@ -181,7 +182,7 @@ describe("taking a number again", () => {
     await takeAgain("motor", "m", 3, shaft(510));
     expect((await standing()).record.shaftLengthMm).toEqual({
       value: 510,
-      plusMinus: 1.414,
+      plusMinus: ROOT_2,
       how: "measured",
     });
     expect((await partsOf()).takings.map(({ value }) => value)).toEqual([430, 432, 510, 510]);
@@ -222,7 +223,7 @@ describe("taking a number again", () => {
     // 1 / root 2
     expect((await getRecord("stern", "s"))?.record.rakeDeg).toEqual({
       value: 12,
-      plusMinus: 0.707,
+      plusMinus: HALF_ROOT_2,
       how: "measured",
     });
   });
