@@ -67,7 +67,7 @@ function NumberRow({ name, field, taken }: { name: string; field: Field; taken: 
       <th scope="row">
         <Link href={`/measuring#${name}`}>{field.name}</Link>
       </th>
-      <td className="number">
+      <td className={typeof taken.value === "number" ? "number" : "number several"}>
         <strong>{main}</strong>
         {beside && <span className="beside">{beside}</span>}
       </td>
