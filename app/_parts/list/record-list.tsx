@@ -98,7 +98,7 @@ export function RecordList({ kind, rows, sieve }: { kind: Kind; rows: readonly R
 function Line({ kind, row: { record, facts, howWell, demo } }: { kind: Kind; row: Row }) {
   return (
     <li>
-      <Link className="record-name" href={`/${kind}s/${record.id}`}>
+      <Link prefetch={false} className="record-name" href={`/${kind}s/${record.id}`}>
         {record.label}
       </Link>
       <span className="facts">{facts.length > 0 ? facts.join(" · ") : "no facts yet"}</span>

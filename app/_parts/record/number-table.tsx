@@ -51,7 +51,9 @@ export function NumberTable<K extends Kind>({
       {unknown.length > 0 && (
         <p className="soft">
           Not known: {unknown.map((key) => fields[key]!.name.toLowerCase()).join(", ")}.{" "}
-          <Link href={`/measuring#${unknown[0]}`}>How they are taken</Link>
+          <Link prefetch={false} href={`/measuring#${unknown[0]}`}>
+            How they are taken
+          </Link>
         </p>
       )}
     </section>
@@ -65,7 +67,9 @@ function NumberRow({ name, field, taken }: { name: string; field: Field; taken: 
   return (
     <tr>
       <th scope="row">
-        <Link href={`/measuring#${name}`}>{field.name}</Link>
+        <Link prefetch={false} href={`/measuring#${name}`}>
+          {field.name}
+        </Link>
       </th>
       <td className={typeof taken.value === "number" ? "number" : "number several"}>
         <strong>{main}</strong>

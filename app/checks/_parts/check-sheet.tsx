@@ -23,7 +23,9 @@ export function CheckSheet({ check, number }: { check: Check; number: number }) 
             {needs.map((key, at) => (
               <span key={key}>
                 {at > 0 && ", "}
-                <Link href={`/measuring#${key}`}>{keyName(key).toLowerCase()}</Link>
+                <Link prefetch={false} href={`/measuring#${key}`}>
+                  {keyName(key).toLowerCase()}
+                </Link>
               </span>
             ))}
             .
