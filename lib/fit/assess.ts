@@ -33,7 +33,7 @@ export function assess(
   limits: Readonly<Record<string, number>> = {},
   options: Omit<Options, "limits"> = {},
 ): Report {
-  const asked = { ...options, limits };
+  const asked = { ...options, limits, thorough: true };
   const assessment = examine(motor, stern, asked);
   const { mounting, answers, governing } = assessment;
   return rounded({
@@ -71,7 +71,9 @@ function clearancesOf(mounting: Mounting, answers: readonly Answer[]): ReportCle
   const certain = (id: string) =>
     mounting.missing.length === 0 ||
     answers.some(
-      ({ ruling }) => ruling?.verdict === "fouls" && ruling.edge.have === mounting.clearance(id)?.mm,
+      ({ ruling }) =>
+        ruling?.verdict === "fouls" &&
+        [mounting.clearance(id)?.mm, mounting.insideClearance(id)?.mm].includes(ruling.edge.have),
     );
   return mounting.obstacleIds.flatMap((id) => {
     const found = certain(id) ? mounting.clearance(id) : undefined;

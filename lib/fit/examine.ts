@@ -43,6 +43,8 @@ export interface Options {
   readonly tape?: Tape;
   /** Numbers of the motor that nobody took and that come from like motors; one that was taken stands. */
   readonly estimates?: readonly LikeEstimate[];
+  /** Work the spread of every margin out anew, far ones too: what a report does and a long list need not. */
+  readonly thorough?: boolean;
   /** Ask only these questions. */
   readonly only?: readonly string[];
 }
@@ -70,7 +72,7 @@ export function examine(recorded: Motor, stern: Stern, options: Options = {}): A
     write: lengthWriter(options.lengths ?? "mm"),
   };
   const wanted = options.only ? checks.filter(({ id }) => options.only!.includes(id)) : checks;
-  const first = wanted.map((check) => answer(check, study, taken));
+  const first = wanted.map((check) => answer(check, study, taken, options.thorough));
   const answers = first.map((one) => overruled(one, first));
   const asked = answers.filter((one) => one.outcome !== "not asked" && !answeredBetter(one, answers));
   const [governing] = asked.sort((a, b) => byGravity(ranked(a), ranked(b)));
@@ -83,7 +85,12 @@ const ranked = ({ outcome, ruling }: Answer) => ({
   ...(ruling && ruling.verdict === "cannot tell" && { margin: ruling.margin, u: ruling.u }),
 });
 
-function answer(check: Check, study: Study, taken: (key: RigKey) => Taken | undefined): Answer {
+function answer(
+  check: Check,
+  study: Study,
+  taken: (key: RigKey) => Taken | undefined,
+  thorough?: boolean,
+): Answer {
   const { rig } = study.mounting;
   const asked = check.asked(rig);
   if (asked !== true) return { check, outcome: "not asked", missing: [], says: asked };
@@ -92,7 +99,7 @@ function answer(check: Check, study: Study, taken: (key: RigKey) => Taken | unde
   const keys = [...needs, ...(check.also ?? [])];
   const ruling = check
     .edges(study)
-    .map((edge) => assessEdge(edge, rig, keys, taken))
+    .map((edge) => assessEdge(edge, rig, keys, taken, thorough))
     .sort(byGravity)[0];
   if (ruling && (missing.length === 0 || ruling.verdict === "fouls")) {
     return { check, outcome: ruling.verdict, ruling, missing, says: finding(ruling, check, study) };

@@ -26,7 +26,9 @@ export function measureNext({ outcome, missing, ruling }: Answer): MeasureNext |
   // Settled when 2 u' <= |margin|, with u'^2 = u^2 less this number's part, plus its part at the new half-width.
   const rest = ruling.u ** 2 * (1 - largest.share);
   const left = (ruling.margin / COVERAGE_FACTOR) ** 2 - rest;
-  if (left <= 0) return { key: largest.key };
+  // Numbers from like motors must hold at the far end of their intervals, which this does not count on.
+  const other = ruling.budget.some(({ key, taken }) => taken.fromLike && key !== largest.key);
+  if (left <= 0 || other) return { key: largest.key };
   const enough = Math.sqrt(left) / (Math.abs(largest.sensitivity) * standardUncertainty(1));
   const goodEnough = STEPS.find((step) => step <= enough);
   return goodEnough === undefined ? { key: largest.key } : { key: largest.key, goodEnough };

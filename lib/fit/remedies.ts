@@ -56,7 +56,7 @@ export function remediesOf(motor: Motor, stern: Stern, before: Assessment, optio
  * cost little, and a foul there settles it.
  */
 function serves(step: Step, before: Verdict, options: Options): boolean {
-  const standing = looked(step.variant, { ...options, only: STANDING });
+  const standing = looked(step.variant, { ...options, only: STANDING, thorough: false });
   if (standing.answers.some(({ outcome }) => outcome === "fouls")) return false;
   const now = verdictOfAnswer(step.after().governing);
   return before === "fouls" ? now !== "fouls" : now === "fits";
@@ -113,7 +113,7 @@ function applied(means: Means, variant: Variant, before: Assessment, options: Op
     const next = means.propose(variant, before.mounting, beyond, lengthWriter(options.lengths ?? "mm"));
     if (!next) break;
     proposal = next;
-    const answers = looked(next.variant, { ...options, only: means.answers }).answers;
+    const answers = looked(next.variant, { ...options, only: means.answers, thorough: false }).answers;
     const short = Math.max(0, ...answers.map(shortfall));
     if (short === 0) break;
     beyond += short + 0.05;

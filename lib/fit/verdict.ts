@@ -109,6 +109,7 @@ export function assessEdge(
   rig: Rig,
   keys: readonly NeededKey[],
   taken: (key: RigKey) => Taken | undefined,
+  thorough = false,
 ): Assessed {
   const slopeOf = slopesOf(edge.held, rig);
   const parts = (edge.keys ?? keys).flatMap((key): Part[] => {
@@ -118,7 +119,7 @@ export function assessEdge(
     return Math.abs(slope) < 1e-9 ? [] : [{ key: key as RigKey, taken: entry, slope }];
   });
   const linear = spreadOf(parts);
-  const miss = missOfLine(edge, rig, parts, linear);
+  const miss = missOfLine(edge, rig, parts, linear, thorough);
   const u = linear + miss / COVERAGE_FACTOR;
   const [like, other] = [
     parts.filter((part) => part.taken.fromLike),
@@ -147,7 +148,7 @@ export function assessEdge(
 const LINEAR_SHARE = 0.1;
 const LINEAR_MM = 0.2;
 
-/** A margin of more than this many U is not worked out anew: nothing a tape can err by reaches that far. */
+/** In long lists a margin of more than this many U is not worked out anew: it decides nothing there. */
 const FAR_OFF = 5;
 
 /**
@@ -155,8 +156,15 @@ const FAR_OFF = 5;
  * uncertainties towards the foul (the likeliest such place: each moved in proportion to its part of the
  * variance). The spread is widened by it; a large miss means that the tightest place jumps.
  */
-function missOfLine({ anew, room }: Edge, rig: Rig, parts: readonly Part[], u: number): number {
-  if (!anew || u === 0 || Math.abs(room) > FAR_OFF * COVERAGE_FACTOR * u) return 0;
+function missOfLine(
+  { anew, room }: Edge,
+  rig: Rig,
+  parts: readonly Part[],
+  u: number,
+  thorough: boolean,
+): number {
+  if (!anew || u === 0) return 0;
+  if (!thorough && Math.abs(room) > FAR_OFF * COVERAGE_FACTOR * u) return 0;
   const shifts = parts.map(({ key, taken: { halfWidth }, slope }) => ({
     key,
     by: (-COVERAGE_FACTOR * slope * standardUncertainty(halfWidth) ** 2) / u,
