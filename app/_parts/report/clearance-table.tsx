@@ -1,3 +1,4 @@
+import { unbroken } from "#app/_parts/report/writing.ts";
 import { obstacleWords, partWords } from "#lib/draw/clearance-marks.ts";
 import { poseWords } from "#lib/draw/subject.ts";
 import type { ReportClearance } from "#lib/fit/report.ts";
@@ -7,12 +8,15 @@ import { type LengthSystem, lengthWriter } from "#lib/quantity/words.ts";
 export function ClearanceTable({
   clearances,
   lengths,
+  like,
 }: {
   clearances: readonly ReportClearance[];
+  /** Some of the motor's numbers come from like motors. */
+  like: boolean;
   lengths: LengthSystem;
 }) {
   if (clearances.length === 0) return null;
-  const write = lengthWriter(lengths);
+  const write = (mm: number) => unbroken(lengthWriter(lengths)(mm));
   const signed = (mm: number) => (mm < 0 ? `overlaps ${write(-mm)}` : write(mm));
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: scrolls sideways on a phone, so the keyboard must reach it
@@ -20,6 +24,7 @@ export function ClearanceTable({
       <table>
         <caption>
           Least clearance from everything in the way, over every tilt and every steering angle
+          {like && "; with numbers from like motors"}
         </caption>
         <thead>
           <tr>

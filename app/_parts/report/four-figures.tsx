@@ -1,4 +1,6 @@
+import { LikeMark } from "#app/_parts/report/like-mark.tsx";
 import { OutcomeWord } from "#app/_parts/report/outcome-mark.tsx";
+import { restsOnLike } from "#app/_parts/report/plain-words.ts";
 import { unbroken } from "#app/_parts/report/writing.ts";
 import { obstacleWords, partWords } from "#lib/draw/clearance-marks.ts";
 import type { Outcome, Report, ReportClearance } from "#lib/fit/report.ts";
@@ -8,6 +10,8 @@ import look from "./report.module.css";
 
 interface Figure {
   readonly name: string;
+  /** The question that judges it. */
+  readonly check?: string;
   readonly have?: string;
   readonly need?: string;
   readonly outcome: Outcome;
@@ -36,13 +40,14 @@ export function FourFigures({
         The four figures
       </h2>
       <dl className={look.figures}>
-        {figuresOf(report, stern, lengths).map(({ name, have, need, outcome }) => (
+        {figuresOf(report, stern, lengths).map(({ name, have, need, outcome, check }) => (
           <div key={name}>
             <dt>{name}</dt>
             <dd className={look.have}>{unbroken(have ?? "not known")}</dd>
             <dd>{unbroken(need ?? "what it needs cannot be told yet")}</dd>
             <dd>
-              <OutcomeWord outcome={outcome} />
+              <OutcomeWord outcome={outcome} />{" "}
+              {report.checks.some((one) => one.id === check && restsOnLike(one)) && <LikeMark />}
             </dd>
           </div>
         ))}
@@ -66,18 +71,21 @@ function figuresOf(report: Report, stern: SternValues, lengths: LengthSystem): F
       have: maybe(stern.seatMm ?? stern.transomTopMm),
       need: low === undefined || high === undefined ? undefined : `${write(low)} to ${write(high)} wanted`,
       outcome: outcome("plate-height"),
+      check: "plate-height",
     },
     {
       name: "Notch width",
       have: maybe(stern.notchWidthMm) ?? (cut ? undefined : "nothing cut yet"),
       need: wanting(needs.notchWidthMm),
       outcome: outcome("steering-room"),
+      check: "steering-room",
     },
     {
       name: "Well depth, fore and aft",
       have: maybe(stern.wellDepthMm) ?? (outcome("tilt-room") === "not asked" ? "no well" : undefined),
       need: wanting(needs.wellDepthMm),
       outcome: outcome("tilt-room"),
+      check: "tilt-room",
     },
     leastFigure(report, write),
   ];
@@ -103,5 +111,6 @@ function leastFigure(report: Report, write: (mm: number) => string): Figure {
     have: least.mm < 0 ? `overlaps ${write(-least.mm)}` : write(least.mm),
     need: `${where}${limit}`,
     outcome: check?.outcome ?? "not asked",
+    ...(check && { check: check.id }),
   };
 }

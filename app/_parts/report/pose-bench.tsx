@@ -32,7 +32,10 @@ export function PoseBench({
   poses,
   tilt,
   steer,
+  like,
 }: {
+  /** Some of the motor's numbers come from like motors. */
+  readonly like: boolean;
   readonly motor: MotorValues;
   readonly stern: SternValues;
   readonly lengths: LengthSystem;
@@ -50,6 +53,7 @@ export function PoseBench({
       <h2 id="bench" className="drawn">
         Tilt it and steer it
       </h2>
+      {like && <p className="soft small">With numbers from like motors.</p>}
       <div className={look.dials}>
         <PoseDial
           name="Tilt: leg against the transom"

@@ -1,36 +1,90 @@
-import { OutcomeWord } from "#app/_parts/report/outcome-mark.tsx";
+import Link from "next/link";
+import { type Asked, queryFor } from "#app/_parts/report/asked.ts";
+import { LikeMark } from "#app/_parts/report/like-mark.tsx";
+import { OutcomeMark } from "#app/_parts/report/outcome-mark.tsx";
+import { afterWords } from "#app/_parts/report/plain-words.ts";
 import { unbroken } from "#app/_parts/report/writing.ts";
-import type { ReportRemedy } from "#lib/fit/report.ts";
+import type { Report, ReportChange, ReportRemedy } from "#lib/fit/report.ts";
+import look from "./doubt.module.css";
 
-/** What would serve, the least change first, each with the verdict of the whole pairing assessed again. */
-export function Remedies({ remedies }: { remedies: readonly ReportRemedy[] }) {
+/** What would serve, the least change first, each with what the whole pairing then comes to. */
+export function Remedies({
+  report: { remedies, estimated = [] },
+  asked,
+  pins,
+}: {
+  readonly report: Report;
+  readonly asked: Asked;
+  /** Leg angle in each trim-pin hole, lowest first. */
+  readonly pins: readonly number[];
+}) {
   if (remedies.length === 0) return null;
   return (
     <section aria-labelledby="remedies" className="stack-near">
       <h2 id="remedies" className="drawn">
         What would serve
       </h2>
-      <div className="across">
-        <table>
-          <caption className="unseen">Changes that serve, the least first</caption>
-          <thead>
-            <tr>
-              <th scope="col">Change</th>
-              <th scope="col">Then</th>
-            </tr>
-          </thead>
-          <tbody>
-            {remedies.map((remedy) => (
-              <tr key={remedy.says}>
-                <td>{unbroken(remedy.says)}</td>
-                <td>
-                  <OutcomeWord outcome={remedy.verdictAfter} />
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <p className="soft small">
+        The least change first. Each was put in place and every question asked again.
+        {estimated.length > 0 && " They rest on numbers from like motors: take those before you saw."}
+      </p>
+      <ol className={`plain ${look.remedies}`}>
+        {remedies.map((remedy) => (
+          <RemedyItem
+            key={remedy.says}
+            remedy={remedy}
+            asked={asked}
+            pins={pins}
+            like={estimated.length > 0}
+          />
+        ))}
+      </ol>
     </section>
   );
+}
+
+function RemedyItem({
+  remedy,
+  asked,
+  pins,
+  like,
+}: {
+  readonly remedy: ReportRemedy;
+  readonly asked: Asked;
+  readonly pins: readonly number[];
+  readonly like: boolean;
+}) {
+  const tried = triedBy([remedy, ...(remedy.also ?? [])], pins);
+  return (
+    <li className="kept-together">
+      <p>
+        <strong>{unbroken(remedy.says)}</strong> {like && <LikeMark />}
+      </p>
+      <p className={look.then}>
+        <OutcomeMark outcome={remedy.verdictAfter} />
+        <span>Then it {unbroken(afterWords(remedy, asked.lengths))}.</span>
+      </p>
+      {tried && (
+        <p className="not-printed small">
+          <Link href={queryFor(asked, tried)} scroll={false}>
+            Try it on this page
+          </Link>
+        </p>
+      )}
+    </li>
+  );
+}
+
+/** How the page is to be looked at so that a remedy of mere handling is tried; undefined where something is cut or bought. */
+export function triedBy(
+  changes: readonly ReportChange[],
+  pins: readonly number[],
+): Partial<Asked> | undefined {
+  const parts = changes.map(({ change, to }): Partial<Asked> | undefined => {
+    if (change === "straightWhileTilting") return { straight: true };
+    if (change === "tillerFolds") return { fold: true };
+    const hole = change === "pinDeg" ? pins.findIndex((pin) => Math.abs(pin - Number(to)) < 0.01) : -1;
+    return hole < 0 ? undefined : { hole: hole + 1 };
+  });
+  return parts.every((part) => part !== undefined) ? Object.assign({}, ...parts) : undefined;
 }

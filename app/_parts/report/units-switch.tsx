@@ -1,5 +1,5 @@
 import Link from "next/link";
-import { queryFor } from "#app/_parts/report/writing.ts";
+import { type Asked, queryFor } from "#app/_parts/report/asked.ts";
 import type { LengthSystem } from "#lib/quantity/words.ts";
 import look from "./report.module.css";
 
@@ -9,16 +9,16 @@ const CHOICES: readonly (readonly [LengthSystem, string])[] = [
 ];
 
 /** Lengths in millimetres or in inches with fractions; the choice stands in the address. */
-export function UnitsSwitch({ lengths, like }: { readonly lengths: LengthSystem; readonly like: boolean }) {
+export function UnitsSwitch({ asked }: { readonly asked: Asked }) {
   return (
     <nav aria-label="Lengths in" className={`${look.units} not-printed`}>
-      {CHOICES.map(([system, words]) => (
+      {CHOICES.map(([lengths, words]) => (
         <Link
-          key={system}
-          href={queryFor(system, like)}
+          key={lengths}
+          href={queryFor(asked, { lengths })}
           scroll={false}
           replace
-          aria-current={system === lengths ? "true" : undefined}
+          aria-current={lengths === asked.lengths ? "true" : undefined}
         >
           {words}
         </Link>

@@ -1,8 +1,9 @@
-import Link from "next/link";
-import { keyOwner } from "#app/_parts/key-name.ts";
+import { LikeMark } from "#app/_parts/report/like-mark.tsx";
 import { OutcomeMark } from "#app/_parts/report/outcome-mark.tsx";
+import { afterWords, clauseOf, marginSentence, restsOnLike } from "#app/_parts/report/plain-words.ts";
 import { unbroken } from "#app/_parts/report/writing.ts";
 import type { Report, Verdict } from "#lib/fit/report.ts";
+import type { LengthSystem } from "#lib/quantity/words.ts";
 import look from "./report.module.css";
 
 const HEADLINES: Record<Verdict, string> = {
@@ -11,17 +12,17 @@ const HEADLINES: Record<Verdict, string> = {
   "cannot tell": "Cannot tell yet",
 };
 
-/** The verdict in words first, the question that governs it, and the one thing to do next. */
+/** The verdict in words first, by how much and how surely, the question that governs it, and the least change that serves. */
 export function VerdictPanel({
   report,
-  edit,
+  lengths,
 }: {
   readonly report: Report;
-  readonly edit: Record<"motor" | "stern", string>;
+  readonly lengths: LengthSystem;
 }) {
   const governing = report.checks.find(({ id }) => id === report.governs);
-  const next = report.verdict === "cannot tell" ? report.measureNext : undefined;
   const [remedy] = report.remedies;
+  const margin = governing && marginSentence(governing, lengths);
   return (
     <section
       className={`${look.verdict} ${look[report.verdict.replace(" ", "-")]}`}
@@ -31,29 +32,34 @@ export function VerdictPanel({
       <h2 id="verdict">{HEADLINES[report.verdict]}</h2>
       <div className="stack-near">
         {governing && (
-          <p className="lead">
-            {governing.question} {unbroken(governing.says)}
-          </p>
+          <>
+            {margin && (
+              <p className="lead">
+                <strong>{unbroken(sentence(margin))}</strong> {restsOnLike(governing) && <LikeMark />}
+              </p>
+            )}
+            <p>
+              {governing.question} {unbroken(clauseOf(governing, lengths))}
+            </p>
+          </>
         )}
         <p className="small">
           This question governs:{" "}
           <a href={`#check-${report.governs}`}>{report.governs.replaceAll("-", " ")}</a>
           {report.verdict !== "fits" && <Others report={report} />}
         </p>
-        {next && (
-          <p>
-            <strong>Next.</strong> {unbroken(next.says)} <Link href={edit[keyOwner(next.key)]}>Enter it</Link>
-          </p>
-        )}
         {remedy && report.verdict !== "fits" && (
           <p>
-            <strong>Least change that serves.</strong> {unbroken(remedy.says)}
+            <strong>Least change that serves.</strong> {unbroken(remedy.says)} Then it{" "}
+            {unbroken(afterWords(remedy, lengths))}.
           </p>
         )}
       </div>
     </section>
   );
 }
+
+const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** How many other questions stand the same way. */
 function Others({ report }: { report: Report }) {

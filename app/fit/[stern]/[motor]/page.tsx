@@ -1,20 +1,34 @@
 import type { Metadata } from "next";
+import { cookies } from "next/headers";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { cache } from "react";
 import { DrawingSheet } from "#app/_parts/drawing/drawing-sheet.tsx";
+import {
+  askedFrom,
+  handlingOf,
+  motorAsTried,
+  type Query,
+  tapeInForce,
+  tapeWords,
+} from "#app/_parts/report/asked.ts";
 import { Cautions } from "#app/_parts/report/cautions.tsx";
 import { CheckList } from "#app/_parts/report/check-list.tsx";
 import { ClearanceTable } from "#app/_parts/report/clearance-table.tsx";
+import doubt from "#app/_parts/report/doubt.module.css";
 import { FourFigures } from "#app/_parts/report/four-figures.tsx";
 import { LikeNotice } from "#app/_parts/report/like-notice.tsx";
+import { MarginChart } from "#app/_parts/report/margin-chart.tsx";
+import { MeasureNext } from "#app/_parts/report/measure-next.tsx";
+import { NumbersBehind, sortedByHow } from "#app/_parts/report/numbers-behind.tsx";
 import { PoseBench } from "#app/_parts/report/pose-bench.tsx";
 import { benchPoses } from "#app/_parts/report/poses.ts";
 import { Remedies } from "#app/_parts/report/remedies.tsx";
 import look from "#app/_parts/report/report.module.css";
+import { TapeSetting } from "#app/_parts/report/tape-setting.tsx";
+import { Tried } from "#app/_parts/report/tried.tsx";
 import { UnitsSwitch } from "#app/_parts/report/units-switch.tsx";
 import { VerdictPanel } from "#app/_parts/report/verdict-panel.tsx";
-import { lengthsFrom } from "#app/_parts/report/writing.ts";
 import { TitleStrip } from "#app/_parts/sheet/title-strip.tsx";
 import { allRecords, getRecord } from "#lib/db/records.ts";
 import { reportDrawings } from "#lib/draw/report-drawings.ts";
@@ -28,7 +42,7 @@ export const dynamic = "force-dynamic";
 
 interface Address {
   readonly params: Promise<{ stern: string; motor: string }>;
-  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
+  readonly searchParams: Promise<Query>;
 }
 
 /** Both records of an address; a 404 where either is not kept. */
@@ -50,11 +64,16 @@ export async function generateMetadata({ params }: Address): Promise<Metadata> {
 export default async function ReportPage({ params, searchParams }: Address) {
   const [{ stern: sternId, motor: motorId }, query] = await Promise.all([params, searchParams]);
   const { stern, motor } = await pairOf(sternId, motorId);
-  const lengths = lengthsFrom(query.units);
-  const like = query.like === "1";
-  const estimates = like ? estimatesFor(motor.record, await motorsKept()) : [];
-  const report = assess(motor.record, stern.record, {}, { lengths, estimates });
-  const rig = { motor: motorValues(filledIn(motor.record, estimates)), stern: sternValues(stern.record) };
+  const asked = askedFrom(query);
+  const { lengths, like } = asked;
+  const tape = tapeInForce(asked, (await cookies()).get("tape")?.value);
+  const handling = handlingOf(asked, motor.record);
+  const kept = like ? await motorsKept() : [];
+  const tried = motorAsTried(asked, motor.record);
+  const estimates = estimatesFor(tried, kept);
+  const report = assess(tried, stern.record, {}, { lengths, estimates, tape, handling });
+  const filled = filledIn(tried, estimates);
+  const rig = { motor: motorValues(filled), stern: sternValues(stern.record), handling };
   const [motorLabel, sternLabel] = [motor.record.label, stern.record.label];
   const drawings = reportDrawings({ mounting: mount(rig), report, motorLabel, sternLabel, lengths });
   const bench = benchPoses(rig, report);
@@ -86,14 +105,27 @@ export default async function ReportPage({ params, searchParams }: Address) {
           {motor.demo && stern.demo ? "motor or stern" : motor.demo ? "motor" : "stern"} exists.
         </p>
       )}
-      <VerdictPanel
+      <Tried asked={asked} />
+      <VerdictPanel report={report} lengths={lengths} />
+      <MeasureNext
         report={report}
+        lengths={lengths}
         edit={{ motor: `/motors/${motorId}/edit`, stern: `/sterns/${sternId}/edit` }}
       />
-      <UnitsSwitch lengths={lengths} like={like} />
-      <LikeNotice report={report} lengths={lengths} like={like} />
+      <div className="row not-printed">
+        <UnitsSwitch asked={asked} />
+        <TapeSetting asked={asked} tape={tape} path={[sternId, motorId]} />
+      </div>
+      <p className={`${doubt.printedOnly} small`}>
+        Measured lengths reckoned with a tape of {tapeWords(tape)}.
+      </p>
+      <LikeNotice report={report} asked={asked} labels={new Map(kept.map(({ id, label }) => [id, label]))} />
+      <MarginChart found={report.checks} lengths={lengths} />
       <FourFigures report={report} stern={rig.stern} lengths={lengths} />
-      <Remedies remedies={report.remedies} />
+      <Remedies report={report} asked={asked} pins={rig.motor.pinAnglesDeg ?? []} />
+      <NumbersBehind
+        sorted={sortedByHow(rig, filled, stern.record, new Set(estimates.map(({ key }) => key)))}
+      />
       <Cautions />
       <section aria-labelledby="drawings" className="stack">
         <h2 id="drawings" className="drawn">
@@ -105,14 +137,16 @@ export default async function ReportPage({ params, searchParams }: Address) {
       </section>
       {bench && (
         <PoseBench
-          {...rig}
+          motor={rig.motor}
+          stern={rig.stern}
+          like={estimates.length > 0}
           {...bench}
           lengths={lengths}
           sheets={viewsOf({ profile: drawings.profile, plan: drawings.plan })}
         />
       )}
-      <ClearanceTable clearances={report.clearances} lengths={lengths} />
-      <CheckList found={report.checks} lengths={lengths} />
+      <ClearanceTable clearances={report.clearances} lengths={lengths} like={estimates.length > 0} />
+      <CheckList report={report} lengths={lengths} />
     </>
   );
 }
