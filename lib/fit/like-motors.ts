@@ -32,6 +32,8 @@ const COVER = 0.9;
 const ENOUGH = 8;
 /** With fewer than this there is no estimate at all. */
 const LEAST = 3;
+/** Of more records only the likest count: the others weigh next to nothing, and every one is tried against all the rest. */
+const MOST = 60;
 
 /** Keys that follow the shaft class: other classes say nothing of them. */
 const BY_CLASS: readonly MotorKey[] = ["shaftLengthMm"];
@@ -126,10 +128,13 @@ export function estimateLike(
       (!BY_CLASS.includes(key) || record.shaftClass === motor.shaftClass),
   );
   const samples = (read: (record: Motor) => number): Sample[] =>
-    donors.flatMap((record) => {
-      const its = likeness(record);
-      return its ? [{ id: record.id, like: its, value: read(record) }] : [];
-    });
+    likestOf(
+      like,
+      donors.flatMap((record) => {
+        const its = likeness(record);
+        return its ? [{ id: record.id, like: its, value: read(record) }] : [];
+      }),
+    );
   if (key === "pinAnglesDeg") return estimatePins(like, donors, samples);
   const all = samples((record) => record[key as MotorNumberKey]!.value);
   if (all.length < LEAST) return undefined;
@@ -161,6 +166,14 @@ function estimatePins(
   };
 }
 
+/** The samples that count, in the order they came. */
+function likestOf(like: Likeness, samples: readonly Sample[]): Sample[] {
+  if (samples.length <= MOST) return [...samples];
+  const weighed = samples.map((sample, i) => ({ sample, i, weight: weight(like, sample.like) }));
+  const kept = weighed.sort((a, b) => b.weight - a.weight || a.i - b.i).slice(0, MOST);
+  return kept.sort((a, b) => a.i - b.i).map(({ sample }) => sample);
+}
+
 /** Ids of the five records that weigh most. */
 const likest = (like: Likeness, samples: readonly Sample[]): string[] =>
   [...samples]
@@ -168,12 +181,33 @@ const likest = (like: Likeness, samples: readonly Sample[]): string[] =>
     .slice(0, 5)
     .map(({ id }) => id);
 
+/** Keys of the numbers the motor lacks that are worth estimating; a tiller's only where it is not known to steer remotely. */
+const gapsOf = (motor: Motor): MotorKey[] =>
+  (Object.keys(motorFields) as MotorKey[]).filter(
+    (key) => motor[key] === undefined && !(key.startsWith("tiller") && motor.steering !== "tiller"),
+  );
+
 /** Every number the motor lacks that can be estimated; a tiller's only where it is not known to steer remotely. */
-export function estimatesFor(motor: Motor, records: readonly Motor[]): LikeEstimate[] {
-  const keys = Object.keys(motorFields) as MotorKey[];
-  return keys
-    .filter((key) => motor[key] === undefined && !(key.startsWith("tiller") && motor.steering !== "tiller"))
-    .flatMap((key) => estimateLike(motor, key, records) ?? []);
+export const estimatesFor = (motor: Motor, records: readonly Motor[]): LikeEstimate[] =>
+  gapsOf(motor).flatMap((key) => estimateLike(motor, key, records) ?? []);
+
+/** The same for many motors from the same records: motors of equal power, class, strokes and steering that lack the same numbers share their estimates. */
+export function estimatorOf(records: readonly Motor[]): (motor: Motor) => readonly LikeEstimate[] {
+  const having = new Map<MotorKey, readonly Motor[]>();
+  const made = new Map<string, readonly LikeEstimate[]>();
+  const donorsOf = (key: MotorKey) => {
+    const donors = having.get(key) ?? records.filter((record) => record[key] !== undefined);
+    having.set(key, donors);
+    return donors;
+  };
+  return (motor) => {
+    const gaps = gapsOf(motor);
+    const { powerKw, shaftClass, strokes, steering } = motor;
+    const name = JSON.stringify([powerKw?.value ?? 0, shaftClass ?? 0, strokes ?? "", steering ?? 0, gaps]);
+    const found = made.get(name) ?? gaps.flatMap((key) => estimateLike(motor, key, donorsOf(key)) ?? []);
+    made.set(name, found);
+    return found;
+  };
 }
 
 /** The motor with the estimates put in where it lacks the number, marked as estimated. For looking at, never for storing. */
