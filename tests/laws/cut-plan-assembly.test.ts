@@ -1,10 +1,9 @@
 /**
- * Parts stood up from their sawn outlines, with manifold-3d and three: they close on the hull and on each
+ * Parts stood up from their sawn outlines, with manifold-3d: they close on the hull and on each
  * other with gaps under 0.1 mm and do not run into each other. The hull is the stern cut to the plan, made
  * from its own numbers; the parts come from the plan's JSON alone.
  */
 import Module from "manifold-3d";
-import { ShapeUtils, Vector2, Vector3 } from "three";
 import { afterAll, describe, expect, test } from "vitest";
 import type { CutChoices } from "#lib/fit/cut-plan/choices.ts";
 import type { CutPart } from "#lib/fit/cut-plan/part.ts";
@@ -29,14 +28,14 @@ afterAll(() => {
 /** Closer than this is closed, mm. */
 const CLOSED = 0.1;
 
-/** A corner of a part in space. */
-function corner({ place, stock }: CutPart, [right, up]: readonly [number, number], back: boolean): Vector3 {
-  const [r, u] = [new Vector3(...place.right), new Vector3(...place.up)];
-  const face = r.clone().cross(u);
-  return new Vector3(...place.originMm)
-    .addScaledVector(r, right)
-    .addScaledVector(u, up)
-    .addScaledVector(face, back ? -stock.thicknessMm : 0);
+type Point = [x: number, y: number, z: number];
+
+/** A corner of a part in space: so far right, so far up, and under the face by the thickness where it is on the back. */
+function corner({ place, stock }: CutPart, [right, up]: readonly [number, number], back: boolean): Point {
+  const { originMm: o, right: r, up: u } = place;
+  const face = [r[1] * u[2] - r[2] * u[1], r[2] * u[0] - r[0] * u[2], r[0] * u[1] - r[1] * u[0]];
+  const under = back ? stock.thicknessMm : 0;
+  return [0, 1, 2].map((k) => o[k]! + r[k]! * right + u[k]! * up - face[k]! * under) as Point;
 }
 
 /** A part as a body: both outlines triangulated, joined by their sides. */
@@ -47,10 +46,7 @@ function body(part: CutPart): Solid {
     ...part.outline.map((spot) => corner(part, spot, false)),
     ...part.back.map((spot) => corner(part, spot, true)),
   ];
-  const flat = ShapeUtils.triangulateShape(
-    part.outline.map(([x, y]) => new Vector2(x, y)),
-    [],
-  );
+  const flat = library.triangulate([part.outline.map(([x, y]): [number, number] => [x, y])]);
   const sides = part.outline.flatMap((_, i) => {
     const next = (i + 1) % count;
     return [
@@ -58,10 +54,10 @@ function body(part: CutPart): Solid {
       [next, count + i, count + next],
     ];
   });
-  const triangles = [...flat, ...flat.map(([a, b, c]) => [c! + count, b! + count, a! + count]), ...sides];
+  const triangles = [...flat, ...flat.map(([a, b, c]) => [c + count, b + count, a + count]), ...sides];
   const mesh = new library.Mesh({
     numProp: 3,
-    vertProperties: Float32Array.from(points.flatMap(({ x, y, z }) => [x, y, z])),
+    vertProperties: Float32Array.from(points.flat()),
     triVerts: Uint32Array.from(triangles.flat()),
   });
   mesh.merge();
@@ -90,8 +86,8 @@ function touching(part: CutPart, other: Solid): number {
     ...part.outline.map((spot) => corner(part, spot, false)),
     ...part.back.map((spot) => corner(part, spot, true)),
   ];
-  return corners.filter(({ x, y, z }) => {
-    const probe = library.Manifold.cube([0.01, 0.01, 0.01], true).translate([x, y, z]);
+  return corners.filter((at) => {
+    const probe = library.Manifold.cube([0.01, 0.01, 0.01], true).translate(at);
     const gap = probe.minGap(other, 1);
     probe.delete();
     return gap < CLOSED;
@@ -107,8 +103,8 @@ function stretch(part: CutPart, other: Solid, back: boolean): number {
       const share = k / 40;
       return [a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])];
     }).filter((spot) => {
-      const { x, y, z } = corner(part, spot, back);
-      const probe = library.Manifold.cube([0.01, 0.01, 0.01], true).translate([x, y, z]);
+      const at = corner(part, spot, back);
+      const probe = library.Manifold.cube([0.01, 0.01, 0.01], true).translate(at);
       const gap = probe.minGap(other, 1);
       probe.delete();
       return gap < CLOSED;
