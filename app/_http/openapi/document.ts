@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { listPaths } from "#app/_http/openapi/list-paths.ts";
 import { recordPaths } from "#app/_http/openapi/record-paths.ts";
 import { answer, body, neededHeader, problems } from "#app/_http/openapi/words.ts";
 import { limitsSchema } from "#lib/entry/limits.ts";
@@ -97,6 +98,7 @@ export function openApiDocument(): object {
       },
       ...recordPaths("motor"),
       ...recordPaths("stern"),
+      ...listPaths(),
       "/api/export": {
         get: {
           operationId: "exportEverything",

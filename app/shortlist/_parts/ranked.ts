@@ -33,8 +33,13 @@ export interface Entry {
   readonly estimated: readonly string[];
 }
 
-/** A stern's motors, or a motor's sterns, being worked; null where there is no such record. */
-export async function candidates(kind: Kind, id: string, asked: ListAsked): Promise<Candidates | null> {
+/** A stern's motors, or a motor's sterns, being worked, `whole` with every row in full; null where there is no such record. */
+export async function candidates(
+  kind: Kind,
+  id: string,
+  asked: ListAsked,
+  whole = false,
+): Promise<Candidates | null> {
   const [motors, sterns] = await Promise.all([drawer("motor"), drawer("stern")]);
   const ofOne = kind === "motor" ? sterns.stored : motors.stored;
   const one = ofOne.get(id) as Stored<Motor | Stern> | undefined;
@@ -43,11 +48,12 @@ export async function candidates(kind: Kind, id: string, asked: ListAsked): Prom
   const others = all.filter(({ record }) => passes(record, asked.sieve));
   const listed = others.map(({ record }) => record);
   const estimates = asked.like ? estimatorFor(motors.made, motors.stored) : undefined;
+  const inFull = whole || asked.sort !== "" || others.length <= ALL_IN_FULL;
   const work = listing({
-    name: `${kind} ${id} ${motors.made} ${sterns.made} ${listQuery(asked)}`,
+    name: `${kind} ${id} ${motors.made} ${sterns.made} ${inFull} ${listQuery(asked)}`,
     motors: (kind === "motor" ? listed : [one.record]) as Motor[],
     sterns: (kind === "motor" ? [one.record] : listed) as Stern[],
-    whole: asked.sort !== "" || others.length <= ALL_IN_FULL,
+    whole: inFull,
     ...(estimates && { estimates }),
   });
   return { kind, one, others, kept: all.length, work, ...(estimates && { estimates }) };
