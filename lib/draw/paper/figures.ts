@@ -14,7 +14,21 @@ export const figureUp = (mm: number, lengths: LengthSystem): string =>
   figureOfMark(marked(mm, "up", lengths), lengths);
 
 /** The same in a sentence, with its unit: "15 7/8 in", "403 mm". */
-export const writtenUp = (mm: number, lengths: LengthSystem): string => marked(mm, "up", lengths).text;
+export const writtenUp = (mm: number, lengths: LengthSystem): string =>
+  unbroken(marked(mm, "up", lengths).text);
+
+/** The same rounded down: how far a bit may go in. */
+export const writtenDown = (mm: number, lengths: LengthSystem): string =>
+  unbroken(marked(mm, "down", lengths).text);
+
+/** A size things are bought in: in the reader's unit where it stands on a step of it, else in millimetres; never rounded. */
+export function boughtSize(mm: number, lengths: LengthSystem): string {
+  const { text, rounded } = marked(mm, "up", lengths);
+  return unbroken(rounded === "not at all" ? text : `${Number(mm.toFixed(1))} mm`);
+}
+
+/** A figure stays on one line with its fraction and its unit. */
+const unbroken = (text: string): string => text.replaceAll(" ", "\u00a0");
 
 /** An angle of a saw setting, to a tenth of a degree. */
 export const degrees = (deg: number): string => `${Number(deg.toFixed(1))}°`;

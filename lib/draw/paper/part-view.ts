@@ -3,7 +3,7 @@
  * saw is set for every cut.
  */
 import { type Dimension, type Flat, lettering, type Mark, outline } from "#lib/draw/drawing.ts";
-import { degrees, figureUp, riseOverRun, writtenUp } from "#lib/draw/paper/figures.ts";
+import { boughtSize, degrees, figureUp, riseOverRun, writtenUp } from "#lib/draw/paper/figures.ts";
 import type { View } from "#lib/draw/paper/page.ts";
 import type { PartCut } from "#lib/fit/cut-plan/panel.ts";
 import type { CutPart } from "#lib/fit/cut-plan/part.ts";
@@ -134,7 +134,7 @@ export function partView(part: CutPart, lengths: LengthSystem): View {
         : []),
     ],
     notes: [
-      `Seen: ${part.face}. ${kind === "sheet" ? "Sheet" : "Board"} ${writtenUp(thicknessMm, lengths)} thick. Lengths are of the marked face, rounded up: leave them long.`,
+      `Seen: ${part.face}. ${kind === "sheet" ? "Sheet" : "Board"} ${boughtSize(thicknessMm, lengths)} thick. Lengths are of the marked face, rounded up: leave them long.`,
       ...part.cuts.map((cut) => settingOf(cut, lengths)),
       ...(part.stock.kind === "sheet" ? [cornersOf(part, lengths)] : []),
       ...(part.round.length > 0 ? [`Notched round: ${part.round.join(", ")}.`] : []),

@@ -1,7 +1,7 @@
 /** The plan in words: marks, saw settings, screws, stock, and the work in order with boxes to tick. */
 import { type Drawing, lettering, type Mark } from "#lib/draw/drawing.ts";
 import { folded } from "#lib/draw/lettering.ts";
-import { writtenUp } from "#lib/draw/paper/figures.ts";
+import { boughtSize, writtenDown, writtenUp } from "#lib/draw/paper/figures.ts";
 import type { Sheeting } from "#lib/draw/paper/page.ts";
 import { MARGIN, PAPERS, square } from "#lib/draw/paper/paper.ts";
 import { BLOCK_HIGH, titleBlock } from "#lib/draw/paper/title-block.ts";
@@ -22,29 +22,30 @@ const plain = (text: string): Line => ({ text, kind: "plain" });
 /** Screws, drain, fillets and stock of a well. */
 function wellLines(well: WellPlan, lengths: CutPlan["lengths"]): Line[] {
   const up = (mm: number) => writtenUp(mm, lengths);
+  const size = (mm: number) => boughtSize(mm, lengths);
   return [
     head("Screws"),
     ...well.fasteners.map(({ says, screw, gauge, count, pilot, stackMm, positionsMm }) =>
       plain(
-        `${says}: ${screw ? `${count} screws ${screw.text}, ${gauge}` : "too thin a stack for any screw: glue only"}; stack ${up(stackMm)}, pilot ${pilot.pointMm.toFixed(1)} mm for the point and ${pilot.shankMm.toFixed(1)} mm for the shank, bit stopped at ${up(pilot.stopMm)}. From the left end: ${positionsMm.map(up).join(", ")}.`,
+        `${says}: ${screw ? `${count} screws ${screw.text}, ${gauge}` : "too thin a stack for any screw: glue only"}; stack ${writtenDown(stackMm, lengths)}, pilot ${pilot.pointMm.toFixed(1)} mm for the point and ${pilot.shankMm.toFixed(1)} mm for the shank, bit stopped at ${writtenDown(pilot.stopMm, lengths)}. From the left end: ${positionsMm.map(up).join(", ")}.`,
       ),
     ),
     head("Drains and fillets"),
     plain(
-      `${well.drain.says} Tube ${up(well.drain.tubeOutsideMm)} outside, hole ${well.drain.hole.text}; one to port, one to starboard.`,
+      `${well.drain.says} Tube ${size(well.drain.tubeOutsideMm)} outside, hole ${well.drain.hole.text}; one to port, one to starboard.`,
     ),
     plain(
-      `Fillets of radius ${up(well.fillets.radiusMm)}: ${Math.ceil(well.fillets.millilitres / 10) * 10} ml of filler in all, before waste.`,
+      `Fillets of radius ${size(well.fillets.radiusMm)}: ${Math.ceil(well.fillets.millilitres / 10) * 10} ml of filler in all, before waste.`,
     ),
     head("Stock"),
     ...well.stock.sheets.map(({ thicknessMm, sizeMm, parts }) =>
       plain(
-        `Sheet ${up(thicknessMm)} thick, ${up(sizeMm[0])} x ${up(sizeMm[1])}: ${parts.map(({ part, atMm, turned }) => `${part} at ${up(atMm[0])}, ${up(atMm[1])}${turned ? " turned" : ""}`).join("; ")}.`,
+        `Sheet ${size(thicknessMm)} thick, ${size(sizeMm[0])} x ${size(sizeMm[1])}: ${parts.map(({ part, atMm, turned }) => `${part} at ${up(atMm[0])}, ${up(atMm[1])}${turned ? " turned" : ""}`).join("; ")}.`,
       ),
     ),
     ...well.stock.boards.map(({ thicknessMm, widthMm, longMm, parts }) =>
       plain(
-        `Board ${up(thicknessMm)} x ${up(widthMm)}, ${up(longMm)} long: ${parts.map(({ part, lengthMm }) => `${part} ${up(lengthMm)}`).join("; ")}.`,
+        `Board ${size(thicknessMm)} x ${size(widthMm)}, ${size(longMm)} long: ${parts.map(({ part, lengthMm }) => `${part} ${up(lengthMm)}`).join("; ")}.`,
       ),
     ),
     ...(well.stock.tooLarge.length > 0

@@ -3,7 +3,7 @@ import DxfParser from "dxf-parser";
 import { describe, expect, test } from "vitest";
 import type { Drawing, Flat, Mark } from "#lib/draw/drawing.ts";
 import { dxfText, toDxf } from "#lib/draw/paper/dxf.ts";
-import { figureOfMark, figureUp, riseOverRun } from "#lib/draw/paper/figures.ts";
+import { boughtSize, figureOfMark, figureUp, riseOverRun } from "#lib/draw/paper/figures.ts";
 import {
   fullSizeDrawing,
   partTemplate,
@@ -111,6 +111,11 @@ describe("figures", () => {
     expect(figureUp(15.5 * 25.4, "in")).toBe("15 1⁄2″");
     expect(figureUp(15.5 * 25.4 + 0.1, "in")).toBe("15 9⁄16″");
     expect(figureOfMark({ text: "3 in" }, "in")).toBe("3″");
+  });
+  test("bought sizes are never rounded: 12 mm plywood stays 12 mm in inches, 3/4 in is 3/4 in", () => {
+    expect(boughtSize(12, "in")).toBe("12\u00a0mm");
+    expect(boughtSize(19.05, "in")).toBe("3/4\u00a0in");
+    expect(boughtSize(19.05, "mm")).toBe("19.1\u00a0mm");
   });
   test("8 degrees is 14.05 in 100, or 1 11/16 in 12 (12 tan 8 = 1.6865)", () => {
     expect(riseOverRun(14.054, "mm")).toBe("14 in 100");
