@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { Motor } from "#lib/rig/motor.ts";
 import type { Stern } from "#lib/rig/stern.ts";
-import { searchRecords, wordsOf } from "#lib/search/records.ts";
+import { wordsOf } from "#lib/search/query.ts";
+import { searchRecords } from "#lib/search/records.ts";
 
 const motors: Motor[] = [
   {
