@@ -10,7 +10,7 @@ import { cos, sin } from "#lib/quantity/angle.ts";
 
 type Pdf = InstanceType<typeof PDFDocument>;
 
-/** The faces to embed: TrueType, OpenType or WOFF files as bytes. */
+/** The faces to embed, as bytes: TrueType or OpenType. Not WOFF: its tables are unpacked anew for every glyph, ten times as slow. */
 export interface Faces {
   readonly regular: Uint8Array;
   readonly bold: Uint8Array;

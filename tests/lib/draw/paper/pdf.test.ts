@@ -82,7 +82,7 @@ describe("the whole file", () => {
   const index = (title: RegExp) => sheets.findIndex((sheet) => title.test(sheet.title)) + 1;
   beforeAll(async () => {
     path = kept(await toPdf(sheets, FACES, INFO), "whole");
-  });
+  }, 120_000);
 
   test("the first page is the check page and its lettering is embedded", () => {
     expect(sheets[0]!.title).toBe("Check page");

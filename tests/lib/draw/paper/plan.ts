@@ -27,6 +27,6 @@ export const STAMP: Stamp = {
   version: "1.0.0",
 };
 
-const face = (name: string): Uint8Array => readFileSync(`lib/draw/paper/lettering/${name}.woff`);
+const face = (name: string): Uint8Array => readFileSync(`lib/draw/paper/lettering/${name}.ttf`);
 export const FACES: Faces = { regular: face("condensed-regular"), bold: face("condensed-semibold") };
 export const INFO = { title: "Cut plan", author: STAMP.owner, issued: STAMP.issued };
