@@ -63,15 +63,15 @@ export function generatedMotor(seed: number, number: number, { share, between, p
   const shaftClass = classOf(hp, share());
   const steering = share() < (hp < 20 ? 0.9 : 0.35) ? "tiller" : "remote";
   const strokes = share() < 0.55 ? 4 : 2;
-  const known = knownShare(share());
+  const [known, unsure] = knownShares(share());
   const taken = (value: number, halfWidth: number): Measured =>
-    share() < 0.85
-      ? { value, plusMinus: halfWidth, how: "measured" }
-      : { value, how: share() < 0.5 ? "declared" : "estimated" };
+    share() < unsure
+      ? { value, how: share() < 0.5 ? "declared" : "estimated" }
+      : { value, plusMinus: halfWidth, how: "measured" };
   const numbers = Object.keys(motorFields).flatMap((key): [string, unknown][] => {
     const field = motorFields[key as keyof typeof motorFields];
     if (share() > known || (steering === "remote" && key.startsWith("tiller"))) return [];
-    if (key === "shaftLengthMm") return [[key, taken(lengthOf(shaftClass, between(0, 40)), 1.5)]];
+    if (key === "shaftLengthMm") return [[key, taken(lengthOf(shaftClass, between(8, 28)), 1.5)]];
     if (key === "measuredAtDeg") return [[key, taken(pick([0, 0, 12]), 0.5)]];
     if (key === "pinAnglesDeg") return [[key, { value: pick(PINS), plusMinus: 0.5, how: "measured" }]];
     if (key === "tillerOffsetMm") return [[key, taken(pick([0, 0, -15, 20, 25, 30]), 1)]];
@@ -102,8 +102,11 @@ const PINS = [
   [6, 10, 14, 18, 22],
 ];
 
-/** Half of them measured through, some in part, some known from papers only. */
-const knownShare = (chance: number): number => (chance < 0.5 ? 1 : chance < 0.8 ? 0.7 : 0.05);
+/** Most of them measured through, some in part, some known from papers only: the share of numbers known, and of these the share not measured. */
+function knownShares(chance: number): readonly [known: number, unsure: number] {
+  if (chance < 0.6) return [1, 0];
+  return chance < 0.85 ? [0.7, 0.25] : [0.05, 1];
+}
 
 function classOf(hp: number, chance: number): ShaftClass {
   if (hp < 5) return chance < 0.8 ? "short" : "long";

@@ -19,7 +19,7 @@ export function generatedStern(seed: number, number: number, { share, between, p
   const hullForm = pick(["flat", "vee", "vee", "round"] as const);
   const length = Math.round(between(2.6, 6.8) * 10) * 100;
   const rake = Math.round(between(6, 20));
-  const seat = Math.round(nominalShaft[shaftFor(length, share())].value + between(-10, 15));
+  const seat = Math.round(nominalShaft[shaftFor(length, share())].value + between(-8, 10));
   const beam = Math.round(length * between(0.36, 0.44));
   const transom = Math.round(beam * between(0.7, 0.92));
   const cut = share() < 0.75;
@@ -51,11 +51,12 @@ export function generatedStern(seed: number, number: number, { share, between, p
     waterlineLengthMm: share() < 0.6 && Math.round(length * 0.88),
     waterlineBeamMm: share() < 0.6 && Math.round(beam * 0.8),
   };
+  const [missing, unsure] = share() < 0.7 ? [0, 0] : [0.15, 0.2];
   const numbers = Object.entries(values).flatMap(([key, value]): [string, Measured][] => {
-    if (value === false || share() > 0.95) return [];
+    if (value === false || share() < missing) return [];
     const deg = sternFields[key as keyof typeof sternFields].unit === "deg";
     const plusMinus = deg ? 0.5 : value > 1000 ? 5 : 2;
-    return [[key, share() < 0.9 ? { value, plusMinus, how: "measured" } : { value, how: "declared" }]];
+    return [[key, share() < unsure ? { value, how: "declared" } : { value, plusMinus, how: "measured" }]];
   });
   const name = `${pick(BUILDS)} ${pick(BOATS[hullForm])}, ${length / 1000} m`;
   return {
