@@ -19,6 +19,7 @@ import type { SternValues } from "#lib/rig/stern.ts";
 
 /** One seat to be shown: where it would be, between which heights it may be sawn, and what it is for. */
 export interface CandidateSeat {
+  /** Short: a class, or the number a legend explains. */
   readonly name: string;
   readonly seatMm: number;
   readonly between?: readonly [number, number];
@@ -58,10 +59,23 @@ export function candidateSeats(
       ],
       notes: [],
       lettered: (scale) => [
-        ...seats
-          .toSorted((a, b) => b.seatMm - a.seatMm)
-          .map((seat) => nameMark(seat, half, right + 5 * scale, scale, write)),
-        lettering([left - 50, 0.8 * scale], "DATUM", { height: 2.3, halo: true }),
+        ...names(
+          seats.filter(({ kind }) => kind === "class"),
+          -1,
+          left - 5 * scale,
+          half,
+          scale,
+          write,
+        ),
+        ...names(
+          seats.filter(({ kind }) => kind !== "class"),
+          1,
+          right + 5 * scale,
+          half,
+          scale,
+          write,
+        ),
+        lettering([left - 58, -3.4 * scale], "DATUM", { height: 2.3, halo: true }),
         lettering([-half, seatMm + 1.2 * scale], `NOW ${write(seatMm)}`, { height: 2.3, halo: true }),
       ],
     },
@@ -86,15 +100,34 @@ function seatMarks({ seatMm, between, kind }: CandidateSeat, half: number): Mark
   ];
 }
 
-const nameMark = (
-  { name, seatMm }: CandidateSeat,
-  half: number,
+/** Least distance between two names, paper mm. */
+const LANE = 4.2;
+
+/** The seats' names in a column beside the stern, highest first, none over another, so that no two leaders cross. */
+function names(
+  seats: readonly CandidateSeat[],
+  side: 1 | -1,
   x: number,
+  half: number,
   scale: number,
   write: (mm: number) => string,
-): Mark =>
-  lettering([x, seatMm - 0.9 * scale], `${write(seatMm)}  ${name}`, {
-    height: 2.5,
-    halo: true,
-    leader: [half, seatMm],
-  });
+): Mark[] {
+  const sorted = seats.toSorted((a, b) => b.seatMm - a.seatMm);
+  const lowered: number[] = [];
+  for (const { seatMm } of sorted)
+    lowered.push(Math.min(seatMm, (lowered.at(-1) ?? Infinity) - LANE * scale));
+  // Half of what the last was pushed down is given back to all.
+  const back = sorted.length > 0 ? (sorted.at(-1)!.seatMm - lowered.at(-1)!) / 2 : 0;
+  return sorted.map(({ name, seatMm }, i) =>
+    lettering(
+      [x, lowered[i]! + back - 0.9 * scale],
+      side > 0 ? `${name}: ${write(seatMm)}` : `${name} ${write(seatMm)}`,
+      {
+        height: 2.5,
+        halo: true,
+        align: side > 0 ? "start" : "end",
+        leader: [side * half, seatMm],
+      },
+    ),
+  );
+}

@@ -30,6 +30,7 @@ export interface SeatChoice {
   readonly deeperBy?: number;
   /** Uncut top down to the seat asked for: the whole notch. */
   readonly notchDepth?: number;
+  /** The narrowest notch and some: 5 mm more each side. */
   readonly notchWidth?: number;
   /** Number of the running hole from the lowest as 1, and the plate's attitude in it. */
   readonly hole?: number;
@@ -40,6 +41,9 @@ export interface SeatChoice {
   /** Seat asked for above the water without the motor. */
   readonly freeboard?: number;
 }
+
+/** Room each side beyond the least a notch needs: what saw, tape and numbers err by between them (common practice, no source). */
+const SAW_MM = 5;
 
 const valuesOf = (motor: Motor, stern: Stern): Rig => ({
   motor: motorValues(motor),
@@ -57,6 +61,33 @@ export function classChoices(stern: Stern): SeatChoice[] {
   });
 }
 
+/** Seats that keep one motor's plate in its window, and midway between; undefined where its plate cannot be placed. The cheap part of `motorChoice`. */
+export const seatsFor = (motor: Motor, stern: Stern): ReturnType<typeof seatNeed> =>
+  seatNeed(valuesOf(motor, stern));
+
+/**
+ * The stern with one seat cut (or raised) and a notch of that width, where it has none: what the motors then
+ * come to can be asked of it like of any other.
+ */
+export function withCut(stern: Stern, seatMm: number, notchWidthMm: number | undefined): Stern {
+  const cut = withSeat(stern, seatMm);
+  return stern.notchWidthMm || notchWidthMm === undefined
+    ? cut
+    : withNumber(cut, "notchWidthMm", notchWidthMm);
+}
+
+/** A hair of rounding: 486.0000000001 is 486. */
+const HAIR = 1e-6;
+
+/** Two heights to saw between as marks on a tape, each to a whole `stepMm` and inside the two; undefined where no mark lies between them. */
+export function marksBetween(
+  [low, high]: readonly [number, number],
+  stepMm: number,
+): readonly [number, number] | undefined {
+  const marks = [Math.ceil(low / stepMm - HAIR) * stepMm, Math.floor(high / stepMm + HAIR) * stepMm] as const;
+  return marks[0] <= marks[1] ? marks : undefined;
+}
+
 /** What one motor asks for; undefined where its plate cannot be placed. */
 export function motorChoice(motor: Motor, stern: Stern): SeatChoice | undefined {
   const rig = valuesOf(motor, stern);
@@ -71,7 +102,7 @@ export function motorChoice(motor: Motor, stern: Stern): SeatChoice | undefined 
     shaftClass: motor.shaftClass,
     ...seats,
     ...(fromTo && fromTo[0] < fromTo[1] && { sawBetween: fromTo }),
-    notchWidth: notchWidthNeed(mounting, seats.middle),
+    notchWidth: notchWidthNeed(mounting, seats.middle, SAW_MM),
     hole: hole + 1,
     attitudeDeg: rig.motor.pinAnglesDeg![hole]! - rig.stern.rakeDeg!,
     ...against(rig, seats.middle),
@@ -134,7 +165,7 @@ export function cutOnce(motors: readonly Motor[], stern: Stern): OneCut | undefi
   const seat = (between[0] + between[1]) / 2;
   const suited = asked.filter(({ low, high }) => low <= seat && seat <= high);
   const cut = withNumber(withSeat(stern, seat), "notchWidthMm", stern.notchWidthMm?.value ?? 600);
-  const widths = suited.map(({ motor }) => notchWidthNeed(mount(valuesOf(motor, cut)), seat));
+  const widths = suited.map(({ motor }) => notchWidthNeed(mount(valuesOf(motor, cut)), seat, SAW_MM));
   return {
     seat,
     between,
