@@ -1,4 +1,5 @@
 import { DIVISIONS, tapeFrom, tapeText } from "#lib/entry/tape.ts";
+import type { ReportChange } from "#lib/fit/report.ts";
 import { type Tape, USUAL_TAPE } from "#lib/quantity/uncertainty.ts";
 import type { LengthSystem } from "#lib/quantity/words.ts";
 import type { Motor } from "#lib/rig/motor.ts";
@@ -76,3 +77,17 @@ export function tapeWords({ tapeClass, divisionMm }: Tape): string {
 /** The cookie that remembers a tape for a year. */
 export const tapeCookie = (tape: Tape): string =>
   `tape=${encodeURIComponent(tapeText(tape))}; Path=/; Max-Age=31536000; SameSite=Lax`;
+
+/** How the page is to be looked at so that a remedy of mere handling is tried; undefined where something is cut or bought. */
+export function triedBy(
+  changes: readonly ReportChange[],
+  pins: readonly number[],
+): Partial<Asked> | undefined {
+  const parts = changes.map(({ change, to }): Partial<Asked> | undefined => {
+    if (change === "straightWhileTilting") return { straight: true };
+    if (change === "tillerFolds") return { fold: true };
+    const hole = change === "pinDeg" ? pins.findIndex((pin) => Math.abs(pin - Number(to)) < 0.01) : -1;
+    return hole < 0 ? undefined : { hole: hole + 1 };
+  });
+  return parts.every((part) => part !== undefined) ? Object.assign({}, ...parts) : undefined;
+}

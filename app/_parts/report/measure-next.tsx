@@ -83,7 +83,7 @@ function howWell(
   if (next.goodEnough !== undefined) return `To within ${write(next.goodEnough)} either way would do.`;
   return missing.includes(next.key)
     ? "Take it as well as it can easily be taken; how well it must be will show once it is there."
-    : "It alone would not settle the question, but nothing else does more.";
+    : "Nothing else does more to settle the question.";
 }
 
 /** What else the same question wants. */

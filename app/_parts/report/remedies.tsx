@@ -1,10 +1,10 @@
 import Link from "next/link";
-import { type Asked, queryFor } from "#app/_parts/report/asked.ts";
+import { type Asked, queryFor, triedBy } from "#app/_parts/report/asked.ts";
 import { LikeMark } from "#app/_parts/report/like-mark.tsx";
 import { OutcomeMark } from "#app/_parts/report/outcome-mark.tsx";
 import { afterWords } from "#app/_parts/report/plain-words.ts";
 import { unbroken } from "#app/_parts/report/writing.ts";
-import type { Report, ReportChange, ReportRemedy } from "#lib/fit/report.ts";
+import type { Report, ReportRemedy } from "#lib/fit/report.ts";
 import look from "./doubt.module.css";
 
 /** What would serve, the least change first, each with what the whole pairing then comes to. */
@@ -73,18 +73,4 @@ function RemedyItem({
       )}
     </li>
   );
-}
-
-/** How the page is to be looked at so that a remedy of mere handling is tried; undefined where something is cut or bought. */
-export function triedBy(
-  changes: readonly ReportChange[],
-  pins: readonly number[],
-): Partial<Asked> | undefined {
-  const parts = changes.map(({ change, to }): Partial<Asked> | undefined => {
-    if (change === "straightWhileTilting") return { straight: true };
-    if (change === "tillerFolds") return { fold: true };
-    const hole = change === "pinDeg" ? pins.findIndex((pin) => Math.abs(pin - Number(to)) < 0.01) : -1;
-    return hole < 0 ? undefined : { hole: hole + 1 };
-  });
-  return parts.every((part) => part !== undefined) ? Object.assign({}, ...parts) : undefined;
 }
