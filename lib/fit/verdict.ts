@@ -185,19 +185,24 @@ function shifted(rig: Rig, shifts: readonly { readonly key: RigKey; readonly by:
 
 const GRAVITY: Record<Verdict, number> = { fouls: 0, "cannot tell": 1, fits: 2 };
 
-/** How sure a fit is, in standard uncertainties; without spread the margin's sign settles it. */
+/** Beyond this many standard uncertainties (three times U) one answer is as sure as another. */
+const SURE = 3 * COVERAGE_FACTOR;
+
+/** How sure an answer is, in standard uncertainties; without spread the margin's sign settles it. */
 const sureness = ({ margin, u }: { margin: number; u: number }): number =>
-  u > 0 ? margin / u : margin * Number.MAX_SAFE_INTEGER;
+  Math.max(-SURE, Math.min(SURE, u > 0 ? margin / u : Math.sign(margin) * SURE));
 
 interface Ranked {
   readonly verdict: Verdict;
   readonly margin?: number;
   readonly u?: number;
+  readonly unit?: "mm" | "deg";
 }
 
 /**
  * Orders the worse first: fouls over cannot tell over fits; among those that cannot be told a missing
- * number first; then the one least surely met.
+ * number first; then the one least surely met; among those as sure as any, lengths before angles and the
+ * smaller margin.
  */
 export function byGravity(a: Ranked, b: Ranked): number {
   const gravity = GRAVITY[a.verdict] - GRAVITY[b.verdict];
@@ -205,5 +210,9 @@ export function byGravity(a: Ranked, b: Ranked): number {
   if (a.margin === undefined || b.margin === undefined) {
     return Number(a.margin !== undefined) - Number(b.margin !== undefined);
   }
-  return sureness({ margin: a.margin, u: a.u ?? 0 }) - sureness({ margin: b.margin, u: b.u ?? 0 });
+  return (
+    sureness({ margin: a.margin, u: a.u ?? 0 }) - sureness({ margin: b.margin, u: b.u ?? 0 }) ||
+    Number(a.unit === "deg") - Number(b.unit === "deg") ||
+    a.margin - b.margin
+  );
 }

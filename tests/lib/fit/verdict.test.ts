@@ -177,8 +177,16 @@ describe("The worse first", () => {
     expect([ranked("fouls", -9, 3), ranked("fouls", -8, 2)].sort(byGravity)[0]?.margin).toBe(-8);
   });
 
+  test("beyond three times U (six standard uncertainties) one is as sure as another: lengths before angles, then the smaller margin", () => {
+    expect([ranked("fits", 100, 1), ranked("fits", 7, 1)].sort(byGravity)[0]?.margin).toBe(7);
+    expect([ranked("fits", 7, 1), ranked("fits", 50, 10)].sort(byGravity)[0]?.margin).toBe(50);
+    const angle = { ...ranked("fits", 3, 0.4), unit: "deg" as const };
+    expect([angle, ranked("fits", 50, 1)].sort(byGravity)[0]?.margin).toBe(50);
+    expect([{ ...angle, u: 1 }, ranked("fits", 50, 1)].sort(byGravity)[0]?.margin).toBe(3);
+  });
+
   test("without spread a margin is as sure as can be, in order of size", () => {
-    expect([ranked("fits", 1, 0), ranked("fits", 100, 1)].sort(byGravity)[0]?.margin).toBe(100);
+    expect([ranked("fits", 1, 0), ranked("fits", 100, 1)].sort(byGravity)[0]?.margin).toBe(1);
     expect([ranked("fits", 5, 0), ranked("fits", 1, 0)].sort(byGravity)[0]?.margin).toBe(1);
     expect([ranked("fouls", -5, 0), ranked("fouls", -1, 0)].sort(byGravity)[0]?.margin).toBe(-5);
   });
