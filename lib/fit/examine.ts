@@ -79,7 +79,8 @@ export function examine(recorded: Motor, stern: Stern, options: Options = {}): A
   return { mounting, answers, governing: governing!, taken };
 }
 
-const ranked = ({ outcome, ruling }: Answer) => ({
+const ranked = ({ check, outcome, ruling }: Answer) => ({
+  unit: check.unit,
   verdict: outcome === "not asked" ? ("fits" as const) : outcome,
   ...(ruling && outcome !== "cannot tell" && { margin: ruling.margin, u: ruling.u }),
   ...(ruling && ruling.verdict === "cannot tell" && { margin: ruling.margin, u: ruling.u }),
