@@ -102,4 +102,5 @@ export const STERN_PICTURES: Record<SternKey, Picture> = {
   waterlineBeamMm: picture("boatPlan", "boatPlan", plumb([-1350, -640], [-1350, 640], 0)),
   ratedPowerKw: picture("sternLabelled", "sternAft", pointer([-480, -70], [360, 400], "kW")),
   ratedMotorMassKg: picture("sternLabelled", "sternAft", pointer([-480, -70], [360, 400], "kg")),
+  ratedTotalMassKg: picture("sternLabelled", "sternAft", pointer([-480, -70], [360, 366], "kg")),
 };

@@ -4,6 +4,7 @@
  */
 import { limitOf } from "#lib/checks/check.ts";
 import { plateAboveDatum, runningHoleNumber } from "#lib/checks/plate-height.ts";
+import { afloatOf } from "#lib/fit/afloat.ts";
 import { type Answer, examine, nameOf, type Options, verdictOfAnswer } from "#lib/fit/examine.ts";
 import { measureNext } from "#lib/fit/measure-next.ts";
 import { needsOf } from "#lib/fit/needs.ts";
@@ -46,6 +47,7 @@ export function assess(
     clearances: clearancesOf(mounting, answers),
     needs: needsOf(mounting),
     checks: answers.map(setDown),
+    afloat: afloatOf(mounting.rig, assessment.taken, options),
     ...(options.estimates && options.estimates.length > 0 && { estimated: options.estimates }),
     measureNext: nextOf(governing, options),
     remedies: remediesOf(motor, stern, assessment, asked).map(remedyDown),
@@ -86,11 +88,16 @@ function clearancesOf(mounting: Mounting, answers: readonly Answer[]): ReportCle
         faceAngleDeg: found.pose.faceAngleDeg,
         steeringDeg: found.pose.steeringDeg,
         straightMm: mounting.straightClearance(id)!.mm,
+        ...(screened(mounting, id) && { throughTransom: true as const }),
         nearest: { partMm: found.partPoint, obstacleMm: found.obstaclePoint },
       },
     ];
   });
 }
+
+/** The sole's nearest is the leg outside the transom. */
+const screened = (mounting: Mounting, id: string): boolean =>
+  id === "sole" && mounting.insideClearance(id) !== mounting.clearance(id);
 
 function setDown({ check, outcome, ruling, missing, says }: Answer): ReportCheck {
   const next = measureNext({ check, outcome, ruling, missing, says });

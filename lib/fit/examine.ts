@@ -9,6 +9,7 @@ import type { Outcome, Verdict } from "#lib/fit/report.ts";
 import { type Assessed, assessEdge, byGravity } from "#lib/fit/verdict.ts";
 import { COVERAGE_FACTOR, type Tape } from "#lib/quantity/uncertainty.ts";
 import { inDegrees, type LengthSystem, lengthWriter } from "#lib/quantity/words.ts";
+import type { Aboard } from "#lib/rig/afloat/aboard.ts";
 import type { Motor } from "#lib/rig/motor.ts";
 import { type Handling, type Mounting, mount, type Rig, type RigKey } from "#lib/rig/mounting.ts";
 import { seatNow } from "#lib/rig/plate.ts";
@@ -45,6 +46,8 @@ export interface Options {
   readonly estimates?: readonly LikeEstimate[];
   /** Work the spread of every margin out anew, far ones too: what a report does and a long list need not. */
   readonly thorough?: boolean;
+  /** Persons and fuel aboard, for the questions afloat; two persons and a portable tank where absent. */
+  readonly aboard?: Aboard;
   /** Ask only these questions. */
   readonly only?: readonly string[];
 }

@@ -2,6 +2,7 @@
  * The report of one pairing: one plain JSON object that page, print, drawing, API and command show and
  * never recompute. Lengths in millimetres rounded to 0.01, angles in degrees rounded to 0.01.
  */
+import type { ReportAfloat } from "#lib/fit/afloat-report.ts";
 import type { How } from "#lib/quantity/measured.ts";
 import type { BracketPoint } from "#lib/rig/frame.ts";
 
@@ -36,6 +37,8 @@ export interface ReportClearance {
   readonly steeringDeg: number;
   /** Least clearance with the motor held straight ahead at every tilt. */
   readonly straightMm: number;
+  /** Measured through the transom, from the leg outside to the sole inside: true as a distance, in nobody's way. */
+  readonly throughTransom?: true;
   /** The two nearest points at the tightest pose, in the bracket frame. */
   readonly nearest: { readonly partMm: BracketPoint; readonly obstacleMm: BracketPoint };
 }
@@ -151,6 +154,8 @@ export interface Report {
   readonly clearances: readonly ReportClearance[];
   readonly needs: ReportNeeds;
   readonly checks: readonly ReportCheck[];
+  /** The boat afloat with this motor: power, mass, freeboard, propeller, draining. Decides neither `verdict` nor `governs`. */
+  readonly afloat: readonly ReportAfloat[];
   /** The motor's numbers that come from like motors, where that was asked for. */
   readonly estimated?: readonly ReportEstimate[];
   readonly measureNext?: ReportMeasureNext;

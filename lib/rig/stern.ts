@@ -226,6 +226,15 @@ export const sternFields = {
     name: "Motor mass on the capacity label",
     take: "The greatest motor mass on the hull's capacity label, where it has one; it always governs.",
   },
+  ratedTotalMassKg: {
+    unit: "kg",
+    min: 1,
+    max: 5000,
+    group: "rest",
+    name: "Persons, motor and gear on the capacity label",
+    take: "The greatest mass of persons, motor and gear together on the hull's capacity label, where it has one; it always governs.",
+    mistake: "Taking the figure for persons alone: it stands above this one on most labels.",
+  },
 } as const satisfies Record<string, Field>;
 
 /** A key of one measured number of a stern. */

@@ -25,6 +25,18 @@ export function sourceOf({ document, clause, edition, read, status }: Citation):
   return read === "in the text itself" ? place : `${place}, read in a secondary text`;
 }
 
+/** The id a citation is listed and linked under: "33-cfr-183-53-a-and-table-183-53". */
+export const citationId = ({ document, clause, status }: Citation): string =>
+  status === "common practice"
+    ? COMMON_PRACTICE_ID
+    : `${document} ${clause}`
+        .toLowerCase()
+        .replace(/[^a-z0-9]+/g, "-")
+        .replace(/^-|-$/g, "");
+
+/** Where everything that is common practice and has no source is listed. */
+export const COMMON_PRACTICE_ID = "common-practice";
+
 /** One number of a cited rule as a Standard. */
 export const numberOf = (
   citation: Citation,
