@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { inches, MM_PER_FOOT } from "#lib/quantity/length.ts";
 import { factorWidth, isTall } from "#lib/standards/cfr-33-183-3.ts";
 import { type PowerTerms, powerCapacity, reasonsLeftOut } from "#lib/standards/cfr-33-183-53.ts";
-import { barsToTest } from "#lib/standards/cfr-33-183-53-performance.ts";
+import { barsToTest } from "#lib/standards/cfr-33-183-53-driving-test.ts";
 import { factor } from "#lib/standards/factor.ts";
 
 const feet = (value: number): number => value * MM_PER_FOOT;
