@@ -2,7 +2,7 @@
 import { clearanceAt } from "#lib/geometry/clearance.ts";
 import type { Pose } from "#lib/geometry/mechanism.ts";
 import type { BracketPoint } from "#lib/rig/frame.ts";
-import type { Mounting } from "#lib/rig/mounting.ts";
+import { LEG, type Mounting } from "#lib/rig/mounting.ts";
 
 /** The clearance of one obstacle at a pose, millimetres; negative = they overlap. Points in the bracket frame. */
 export interface PoseClearance {
@@ -21,7 +21,11 @@ export function clearancesAtPose({ mechanism, parts, obstacles }: Mounting, pose
   return obstacles
     .flatMap((obstacle) => {
       const each = out.map((part) => clearanceAt(mechanism, part, obstacle, pose));
-      const least = each.toSorted((a, b) => a.mm - b.mm)[0];
+      // A leg outside is not held against the sole through the transom.
+      const counting = each.filter(
+        ({ partId, partPoint }) => !(obstacle.id === "sole" && partId === LEG && partPoint[0] < 0),
+      );
+      const least = counting.toSorted((a, b) => a.mm - b.mm)[0];
       if (!least) return [];
       const nearest = { partMm: least.partPoint, obstacleMm: least.obstaclePoint };
       return [{ obstacle: obstacle.id, part: least.partId, mm: least.mm, nearest }];

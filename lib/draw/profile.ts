@@ -68,7 +68,9 @@ export function profile(subject: Subject): Content {
 
 function profileWords({ hung, report }: Subject): string {
   const plate = report.plate && `plate ${report.plate.aboveDatumMm < 0 ? "below" : "above"} the datum`;
-  const least = report.clearances.toSorted((a, b) => a.mm - b.mm)[0];
+  const least = report.clearances
+    .filter(({ throughTransom }) => !throughTransom)
+    .toSorted((a, b) => a.mm - b.mm)[0];
   const tight =
     least &&
     `tightest: ${partWords(least.part)} to ${obstacleWords(least.obstacle)}, ${poseWords(posedOf(least))}`;

@@ -47,9 +47,11 @@ export function hardOver({ motion, mounting: { rig } }: Hung): Pose[] {
   return stops.map((steeringDeg) => ({ ...motion.running, steeringDeg }));
 }
 
-/** The clearances that are seen best in a view, least first. */
+/** The clearances that are seen best in a view, least first; one measured through the transom stands in nobody's way and is not drawn. */
 export const seenIn = (view: View, { hung, report }: Subject): ReportClearance[] =>
-  report.clearances.filter((one) => bestView(one, hung) === view).toSorted((a, b) => a.mm - b.mm);
+  report.clearances
+    .filter((one) => !one.throughTransom && bestView(one, hung) === view)
+    .toSorted((a, b) => a.mm - b.mm);
 
 /** Whether two poses look the same on paper: within a degree. */
 export const samePose = (a: Pose, b: Pose): boolean =>

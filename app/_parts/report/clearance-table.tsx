@@ -45,6 +45,7 @@ export function ClearanceTable({
               <td className="number">{signed(one.mm)}</td>
               <td>
                 {partWords(one.part)}: {poseWords(one)}
+                {one.throughTransom && " (through the transom: in nobody's way)"}
               </td>
               <td className="number">{signed(one.straightMm)}</td>
             </tr>

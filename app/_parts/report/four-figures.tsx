@@ -92,7 +92,9 @@ function figuresOf(report: Report, stern: SternValues, lengths: LengthSystem): F
 }
 
 function leastFigure(report: Report, write: (mm: number) => string): Figure {
-  const [least] = report.clearances.toSorted((a: ReportClearance, b: ReportClearance) => a.mm - b.mm);
+  const [least] = report.clearances
+    .filter(({ throughTransom }) => !throughTransom)
+    .toSorted((a: ReportClearance, b: ReportClearance) => a.mm - b.mm);
   const name = "Least clearance";
   if (!least) {
     const moving = report.checks.filter(({ id }) =>
