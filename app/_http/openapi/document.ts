@@ -1,7 +1,9 @@
 import { z } from "zod";
+import { cutPlanPaths } from "#app/_http/openapi/cut-plan-paths.ts";
 import { listPaths } from "#app/_http/openapi/list-paths.ts";
 import { recordPaths } from "#app/_http/openapi/record-paths.ts";
 import { answer, body, neededHeader, problems } from "#app/_http/openapi/words.ts";
+import { cutRequestSchema } from "#lib/entry/cut-choices.ts";
 import { limitsSchema } from "#lib/entry/limits.ts";
 import { HOWS, PLUS_MINUS_MOST } from "#lib/entry/measured.ts";
 import { motorPatchSchema, motorSchema } from "#lib/entry/motor.ts";
@@ -99,6 +101,7 @@ export function openApiDocument(): object {
       ...recordPaths("motor"),
       ...recordPaths("stern"),
       ...listPaths(),
+      ...cutPlanPaths(),
       "/api/export": {
         get: {
           operationId: "exportEverything",
@@ -134,6 +137,7 @@ export function openApiDocument(): object {
         SternPatch: sent(sternPatchSchema),
         Limits: sent(limitsSchema),
         FitRequest: sent(fitRequestSchema),
+        CutRequest: sent(cutRequestSchema),
         Taking: taking,
         Report: report,
         Problem: problem,

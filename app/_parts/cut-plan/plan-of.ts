@@ -1,0 +1,21 @@
+import type { CutChoicesSent } from "#lib/entry/cut-choices.ts";
+import { cutPlan } from "#lib/fit/cut-plan/cut-plan.ts";
+import type { CutPlan } from "#lib/fit/cut-plan/plan.ts";
+import type { Motor } from "#lib/rig/motor.ts";
+import type { Stern } from "#lib/rig/stern.ts";
+
+export type { CutPlan };
+
+/** The plan, or in plain words why these choices cannot be built. */
+export function planOf(
+  motors: readonly Motor[],
+  stern: Stern,
+  choices: CutChoicesSent = {},
+): { readonly plan: CutPlan } | { readonly impossible: string } {
+  try {
+    return { plan: cutPlan(motors, stern, choices) };
+  } catch (caught) {
+    if (caught instanceof RangeError) return { impossible: caught.message };
+    throw caught;
+  }
+}
