@@ -6,9 +6,9 @@
  */
 import { readFile } from "node:fs/promises";
 import { z } from "zod";
-import { motorSchema } from "#lib/entry/motor.ts";
+import { motorAsSentSchema, motorSchema } from "#lib/entry/motor.ts";
 import { problems } from "#lib/entry/problem.ts";
-import { sternSchema } from "#lib/entry/stern.ts";
+import { sternAsSentSchema } from "#lib/entry/stern.ts";
 import { CLASSES, DIVISIONS, tapeFrom } from "#lib/entry/tape.ts";
 import { notThat } from "#lib/entry/words.ts";
 import { assess } from "#lib/fit/assess.ts";
@@ -65,8 +65,8 @@ try {
   const [motorPath, sternPath, ...rest] = words;
   if (!motorPath || !sternPath || rest.length > 0) throw new Unusable(USAGE);
   const [motor, stern, like] = await Promise.all([
-    read(motorPath, "Motor", motorSchema),
-    read(sternPath, "Stern", sternSchema),
+    read(motorPath, "Motor", motorAsSentSchema),
+    read(sternPath, "Stern", sternAsSentSchema),
     likePath === undefined ? undefined : read(likePath, "Like motors", motorsSchema),
   ]);
   const options = { ...(tape && { tape }), ...(like && { estimates: estimatesFor(motor, like) }) };

@@ -118,6 +118,14 @@ export const motorSchema = z
   .strictObject({ id: idSchema, ...shape }, { error: ({ input }) => notThat("The motor", "a record", input) })
   .transform(asAWhole(impossibleMotor));
 
+/** A motor sent to be tried and not kept: it may come without id and label. */
+export const motorAsSentSchema = z
+  .strictObject(
+    { id: idSchema.default("motor"), ...shape, label: shape.label.default("Motor as sent") },
+    { error: ({ input }) => notThat("The motor", "a record", input) },
+  )
+  .transform(asAWhole(impossibleMotor));
+
 /** Changes to a motor: any key; null takes the number away. Merged with `applyPatch`, the result goes through {@link motorSchema}. */
 export const motorPatchSchema = z.strictObject(patchShape(shape), {
   error: ({ input }) => notThat("The changes", "a record", input),
@@ -126,3 +134,4 @@ export type MotorPatch = Patch<Motor>;
 
 motorSchema satisfies z.ZodType<Motor>;
 motorPatchSchema satisfies z.ZodType<MotorPatch>;
+motorAsSentSchema satisfies z.ZodType<Motor>;

@@ -92,6 +92,14 @@ export const sternSchema = z
   .strictObject({ id: idSchema, ...shape }, { error: ({ input }) => notThat("The stern", "a record", input) })
   .transform(asAWhole(impossibleStern));
 
+/** A stern sent to be tried and not kept: it may come without id and label. */
+export const sternAsSentSchema = z
+  .strictObject(
+    { id: idSchema.default("stern"), ...shape, label: shape.label.default("Stern as sent") },
+    { error: ({ input }) => notThat("The stern", "a record", input) },
+  )
+  .transform(asAWhole(impossibleStern));
+
 /** Changes to a stern: any key; null takes the number away. Merged with `applyPatch`, the result goes through {@link sternSchema}. */
 export const sternPatchSchema = z.strictObject(patchShape(shape), {
   error: ({ input }) => notThat("The changes", "a record", input),
@@ -100,3 +108,4 @@ export type SternPatch = Patch<Stern>;
 
 sternSchema satisfies z.ZodType<Stern>;
 sternPatchSchema satisfies z.ZodType<SternPatch>;
+sternAsSentSchema satisfies z.ZodType<Stern>;

@@ -46,6 +46,11 @@ export interface Means {
 export const MOVING = ["steering-room", "tilt-room", "sole-room", "side-room", "obstacle-room"];
 /** Effort of another motor: more than any sawing. */
 const ANOTHER_MOTOR = 10_000;
+/** "42 mm wider (21 mm each side)", to whole millimetres on the roomy side. */
+const bothSides = (more: number, write: LengthWriter): string => {
+  const each = Math.ceil(more / 2 - 1e-6);
+  return `${write(2 * each)} wider (${write(each)} each side)`;
+};
 /** Up to the next tenth of a millimetre, on the roomy side. */
 const tenthUp = (mm: number): number => Math.ceil(mm * 10 - 1e-6) / 10;
 
@@ -166,7 +171,7 @@ const notch = enlarge(
     const seatMm = seatNow(mounting.rig.stern);
     return seatMm === undefined ? undefined : notchWidthNeed(mounting, seatMm, beyond);
   },
-  (more, write) => `notch ${write(more)} wider (${write(more / 2)} each side)`,
+  (more, write) => `notch ${bothSides(more, write)}`,
 );
 
 const soleLower = enlarge(
@@ -205,7 +210,7 @@ const wellWider: Means = {
         { change: "wellWidthAftMm", from: aft.value, to: aft.value + more },
         { change: "wellWidthFrontMm", from: front.value, to: front.value + more },
       ],
-      says: `well ${write(more)} wider (${write(more / 2)} each side)`,
+      says: `well ${bothSides(more, write)}`,
       effort: more,
     };
   },
