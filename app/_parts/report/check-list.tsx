@@ -68,6 +68,11 @@ function CheckItem({
         {check.missing && <Missing keys={check.missing} />}
         {check.outcome !== "fits" && <p className="soft small">{WHY.get(check.id)}</p>}
         <Numbers check={check} lengths={lengths} />
+        {check.jumps && (
+          <p className="small">
+            <strong>This one is rough.</strong> {JUMPS}
+          </p>
+        )}
         <DoubtList check={check} lengths={lengths} printed={governs} />
       </div>
     </li>
@@ -120,7 +125,6 @@ function Numbers({ check, lengths }: { check: ReportCheck; lengths: LengthSystem
       </dl>
       <p className="soft small">
         Limit {unbroken(write(check.limit.value))} ({check.limit.source || check.limit.status}).
-        {check.jumps && ` ${JUMPS}`}
       </p>
     </>
   );

@@ -1,7 +1,7 @@
 import Link from "next/link";
 import { keyName } from "#app/_parts/key-name.ts";
 import { LikeMark } from "#app/_parts/report/like-mark.tsx";
-import { doubtWords, effectWords, howWords, JUMPS, shareWords } from "#app/_parts/report/plain-words.ts";
+import { doubtWords, effectWords, howWords, shareWords } from "#app/_parts/report/plain-words.ts";
 import {
   type MarginUnit,
   marginOf,
@@ -115,11 +115,6 @@ function Together({ check, whole, lengths }: Omit<Shown, "printed"> & { readonly
       {estimated && (
         <p className="small">
           Numbers from like motors count for more: the answer must hold even at the far end of theirs.
-        </p>
-      )}
-      {check.jumps && (
-        <p className="small">
-          <strong>This one is rough.</strong> {JUMPS}
         </p>
       )}
     </>
