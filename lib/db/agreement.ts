@@ -34,8 +34,9 @@ export interface Agreement {
 }
 
 const SUREST_FIRST: readonly How[] = ["measured", "declared", "estimated"];
-/** A consensus is written down to a thousandth of its unit, so that a form reads back what it shows. */
-const thousandth = (value: number): number => Number(value.toFixed(3)) + 0;
+/** A consensus is written down so finely and no finer, so that a form shows a number people can read, and reads back what it shows. */
+const DECIMALS: Readonly<Record<Unit, number>> = { mm: 2, deg: 2, kg: 3, kW: 3, count: 3 };
+const rounded = (value: number, decimals = 3): number => Number(value.toFixed(decimals)) + 0;
 const LEAST_HALF_WIDTH = 0.001;
 
 const listOf = ({ value }: Taken): readonly number[] => (typeof value === "number" ? [value] : value);
@@ -64,7 +65,7 @@ export function agreement(unit: Unit, takings: readonly Taken[]): Agreement {
     return each.some(({ outlying }) => outlying[at]) ? "outlying" : "counts";
   };
   return {
-    number: counted.length === 1 ? bare(counted[0]!) : combined(counted[0]!, each, u),
+    number: counted.length === 1 ? bare(counted[0]!) : combined(unit, counted[0]!, each, u),
     u,
     between: Math.max(...each.map(({ between }) => between)),
     birgeRatio: Math.max(...each.map(({ birgeRatio }) => birgeRatio)),
@@ -74,9 +75,14 @@ export function agreement(unit: Unit, takings: readonly Taken[]): Agreement {
 }
 
 /** The half-width u times the root of 3 has the standard uncertainty u by the rectangular law, as every half-width is read. */
-function combined(like: Taken, each: readonly { value: number }[], u: number): Measured | MeasuredList {
-  const values = each.map(({ value }) => thousandth(value));
-  const plusMinus = Math.max(thousandth(u * Math.sqrt(3)), LEAST_HALF_WIDTH);
+function combined(
+  unit: Unit,
+  like: Taken,
+  each: readonly { value: number }[],
+  u: number,
+): Measured | MeasuredList {
+  const values = each.map(({ value }) => rounded(value, DECIMALS[unit]));
+  const plusMinus = Math.max(rounded(u * Math.sqrt(3)), LEAST_HALF_WIDTH);
   return bare({ value: typeof like.value === "number" ? values[0]! : values, plusMinus, how: like.how });
 }
 

@@ -61,7 +61,7 @@ const report = {
   description: "Lengths in millimetres, angles in degrees. An absent number is one that cannot be told.",
   required: [
     ...["engine", "motor", "stern", "verdict", "governs"],
-    ...["clearances", "needs", "checks", "remedies"],
+    ...["clearances", "needs", "checks", "afloat", "remedies"],
   ],
   properties: {
     engine: { type: "string", description: "Version of the engine; raised when any number can change." },
@@ -73,6 +73,11 @@ const report = {
     clearances: { type: "array", items: { type: "object" } },
     needs: { type: "object" },
     checks: { type: "array", items: { type: "object" } },
+    afloat: {
+      type: "array",
+      items: { type: "object" },
+      description: "The boat afloat with this motor. Decides neither `verdict` nor `governs`.",
+    },
     remedies: { type: "array", items: { type: "object" } },
   },
 };
@@ -102,6 +107,20 @@ export function openApiDocument(): object {
       ...recordPaths("stern"),
       ...listPaths(),
       ...cutPlanPaths(),
+      "/api/search": {
+        get: {
+          operationId: "search",
+          summary: "Motors and sterns a search finds, best first; it minds neither word order nor a slip.",
+          parameters: [
+            { name: "query", in: "query", schema: { type: "string", maxLength: 1000 } },
+            { name: "limit", in: "query", schema: { type: "integer", minimum: 1, maximum: 50, default: 10 } },
+          ],
+          responses: {
+            200: answer("`items`: `kind`, `id`, `label` and a few `facts` of each."),
+            ...problems(400),
+          },
+        },
+      },
       "/api/export": {
         get: {
           operationId: "exportEverything",

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { SearchBox } from "#app/_parts/search/search-box.tsx";
 import { MastheadLinks } from "#app/_parts/sheet/masthead-links.tsx";
 import { ThemeSwitch } from "#app/_parts/theme/theme-switch.tsx";
 
@@ -11,6 +12,7 @@ export function Masthead() {
         Sternwright
       </Link>
       <MastheadLinks />
+      <SearchBox />
       <ThemeSwitch />
     </header>
   );

@@ -25,8 +25,8 @@ export function NumberTakings({ kind, id, number }: { kind: Kind; id: string; nu
       )}
       {outlying > 0 && (
         <p>
-          <PartMark part="outlying" />: {outlying === 1 ? "one taking lies" : `${outlying} takings lie`}{" "}
-          further from the others than their spreads explain. It counts all the same; look at it once more.
+          <PartMark part="outlying" /> {outlying === 1 ? "One taking lies" : `${outlying} takings lie`}{" "}
+          further from the others than their spreads explain. Nothing is left out: look at it once more.
         </p>
       )}
       {corrected > 0 && (
@@ -46,10 +46,10 @@ export function NumberTakings({ kind, id, number }: { kind: Kind; id: string; nu
               <th scope="col" className="number">
                 Value
               </th>
+              <th scope="col">Part in the number</th>
               <th scope="col">How</th>
               <th scope="col">As typed</th>
               <th scope="col">When</th>
-              <th scope="col">Part in the number</th>
             </tr>
           </thead>
           <tbody>
@@ -84,6 +84,9 @@ function TakingRow({ taking, unit }: { taking: NumberTaken["takings"][number]; u
         {beside && <span className="beside">{beside}</span>}
       </th>
       <td>
+        <PartMark part={part} />
+      </td>
+      <td>
         {howShort[how]}
         {plusMinus === undefined && ", usual ±"}
       </td>
@@ -94,9 +97,6 @@ function TakingRow({ taking, unit }: { taking: NumberTaken["takings"][number]; u
       <td>
         <time dateTime={takenAt}>{moment(takenAt)}</time>
         {by && `, ${by}`}
-      </td>
-      <td>
-        <PartMark part={part} />
       </td>
     </tr>
   );

@@ -17,7 +17,7 @@ export interface TakingRead {
 
 /** Reads the texts of the form for one number. The words of every trouble stand at the box they name. */
 export function readTaking(kind: Kind, key: string, texts: Texts): TakingRead {
-  const field = fieldsOf(kind)[key];
+  const field = Object.hasOwn(fieldsOf(kind), key) ? fieldsOf(kind)[key] : undefined;
   if (!field) {
     return {
       reading: { kind: "empty" },
@@ -27,7 +27,7 @@ export function readTaking(kind: Kind, key: string, texts: Texts): TakingRead {
   const text = texts[TAKING] ?? "";
   const how = HOWS.find((each) => each === texts[`${TAKING}.how`]) ?? usualHow(field.unit, undefined);
   const typed = { text, how, plusMinus: texts[`${TAKING}.plusMinus`] ?? "" };
-  const read = readKey(TAKING, field, typed, "mm", key === "pinAnglesDeg");
+  const read = likely(readKey(TAKING, field, typed, "mm", key === "pinAnglesDeg"), field);
   const troubles = read.number ? [] : troublesOf(read, field);
   const parsed = takingSchema(fieldsOf(kind)).safeParse({
     key,
@@ -44,6 +44,18 @@ export function readTaking(kind: Kind, key: string, texts: Texts): TakingRead {
     reading: beyond && reading.kind === "value" ? { kind: "refused", says: beyond } : reading,
     troubles: all,
   };
+}
+
+/** Of the ways a text can be read, those this very number could have; all of them where it could have none. */
+function likely(read: ReadKey, { min, max }: Field): ReadKey {
+  const asks = read.asks.map((ask) => {
+    const left = ask.readings.filter((one) => {
+      const value = "mm" in one ? one.mm : one.value;
+      return value >= min && value <= max;
+    });
+    return ask.field === TAKING && left.length > 0 ? { ...ask, readings: left } : ask;
+  });
+  return { ...read, asks };
 }
 
 function at(path: readonly PropertyKey[], says: string, { name }: Field): Trouble {

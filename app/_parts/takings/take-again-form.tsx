@@ -10,6 +10,7 @@ import { HOWS, usualHow } from "#app/_parts/form/words.ts";
 import { readTaking } from "#app/_parts/takings/read-taking.ts";
 import { TAKING, type TakingState } from "#app/_parts/takings/taking-state.ts";
 import type { Kind } from "#lib/db/kind.ts";
+import look from "./takings.module.css";
 
 /** One number of a record, taken once more: which, how much, how well, and what there is to say about it. */
 export function TakeAgainForm({
@@ -36,7 +37,7 @@ export function TakeAgainForm({
   }, [state]);
 
   const fields = fieldsOf(kind);
-  const key = texts.key && fields[texts.key] ? texts.key : keys[0]!;
+  const key = keys.find((each) => each === texts.key) ?? keys[0]!;
   const field = fields[key]!;
   const { reading } = readTaking(kind, key, texts);
   const troubles = own ?? state.troubles;
@@ -53,7 +54,13 @@ export function TakeAgainForm({
   }
 
   return (
-    <form action={send} onSubmit={submit} noValidate className="stack" aria-label="Take a number again">
+    <form
+      action={send}
+      onSubmit={submit}
+      noValidate
+      className={`stack ${look.again}`}
+      aria-label="Take a number again"
+    >
       {/* Enter in a box stores: a form's first button is the one it presses, and a choice of readings may come first. */}
       <button type="submit" className="unseen" tabIndex={-1} aria-hidden="true">
         Add this taking

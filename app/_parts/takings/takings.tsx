@@ -25,7 +25,7 @@ export async function Takings({
   const several = numbers.filter(({ takings }) => takings.length > 1);
   const keys = Object.keys(fields).filter((key) => Object.hasOwn(stored.record, key));
   const chosen = keys.find((key) => key === query.take);
-  const taken = typeof query.taken === "string" ? fields[query.taken]?.name : undefined;
+  const taken = keys.find((key) => key === query.taken);
   if (keys.length + several.length === 0) return null;
   return (
     <section id="takings" aria-labelledby="takings-title" className="stack">
@@ -34,7 +34,7 @@ export async function Takings({
       </h2>
       {taken && (
         <p className="notice" role="status">
-          {taken}: your taking stands beside the others.
+          {fields[taken]!.name}: your taking stands beside the others.
         </p>
       )}
       {several.length === 0 && (
