@@ -150,13 +150,15 @@ function nextOf(governing: Answer, options: Options): ReportMeasureNext | undefi
   }
   const { name, take, unit } = fieldOf(key);
   const write = unit === "deg" ? inDegrees : lengthWriter(options.lengths ?? "mm");
-  const missing = governing.missing.length > 0;
+  const untaken =
+    governing.missing.length > 0 ||
+    governing.ruling?.budget.some((line) => line.key === key && line.taken.fromLike);
   const well = goodEnough
     ? ` To within ${write(goodEnough)} would do.`
-    : missing
+    : governing.missing.length > 0
       ? ""
       : " It weighs most, though it would not settle the question alone.";
-  const says = `${missing ? "Measure" : "Measure again, with care"}: ${name.charAt(0).toLowerCase()}${name.slice(1)}. ${take}${well}`;
+  const says = `${untaken ? "Measure" : "Measure again, with care"}: ${name.charAt(0).toLowerCase()}${name.slice(1)}. ${take}${well}`;
   return { key, ...(goodEnough && { goodEnough }), says };
 }
 

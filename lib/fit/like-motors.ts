@@ -120,13 +120,16 @@ export function estimateLike(
 ): LikeEstimate | undefined {
   const like = likeness(motor);
   if (!like || NOT_ESTIMATED.includes(key)) return undefined;
-  const donors = records.filter(
-    (record) =>
-      record.id !== motor.id &&
-      record[key] !== undefined &&
-      record[key].how !== "estimated" &&
-      (!BY_CLASS.includes(key) || record.shaftClass === motor.shaftClass),
-  );
+  const donors = records
+    .filter(
+      (record) =>
+        record.id !== motor.id &&
+        record[key] !== undefined &&
+        record[key].how !== "estimated" &&
+        (!BY_CLASS.includes(key) || record.shaftClass === motor.shaftClass),
+    )
+    // In one order whatever the file's: sums of the same numbers differ in their last digit by their order.
+    .sort((a, b) => (a.id < b.id ? -1 : 1));
   const samples = (read: (record: Motor) => number): Sample[] =>
     likestOf(
       like,
