@@ -1,7 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { TitleStrip } from "#app/_parts/sheet/title-strip.tsx";
+import { AfloatSheet } from "#app/checks/_parts/afloat-sheet.tsx";
 import { CheckSheet } from "#app/checks/_parts/check-sheet.tsx";
+import { afloatChecks } from "#lib/checks/afloat.ts";
 import { checks } from "#lib/checks/index.ts";
 
 export const metadata: Metadata = { title: "Every check and its source" };
@@ -13,7 +15,7 @@ export default function ChecksPage() {
       <TitleStrip
         kind="The rules"
         title="Every check and its source"
-        particulars={[["Questions", checks.length]]}
+        particulars={[["Questions", checks.length + afloatChecks.length]]}
       />
       <p>
         These are the questions Sternwright asks of every motor on every stern, in the order a fitter would
@@ -42,7 +44,21 @@ export default function ChecksPage() {
       {checks.map((check, at) => (
         <CheckSheet key={check.id} check={check} number={at + 1} />
       ))}
+      <section className="stack-near" aria-labelledby="afloat">
+        <h2 id="afloat" className="drawn">
+          Afloat
+        </h2>
+        <p>
+          These are asked beside the others and never decide whether a motor hangs, steers and tilts: a rule,
+          a yardstick or an estimate, each said to be what it is. The hull's capacity label, the local
+          authority and licensed surveyors go before them.
+        </p>
+      </section>
+      {afloatChecks.map((check, at) => (
+        <AfloatSheet key={check.id} check={check} number={checks.length + at + 1} />
+      ))}
       <p>
+        Every document a limit is taken from is in <Link href="/checks/sources">the list of sources</Link>.
         How each number is taken is in the <Link href="/measuring">measuring guide</Link>.
       </p>
     </>

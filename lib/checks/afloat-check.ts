@@ -5,7 +5,7 @@
  */
 import { nameOfKey } from "#lib/checks/key-names.ts";
 import type { LengthWriter } from "#lib/quantity/words.ts";
-import type { Level } from "#lib/rig/afloat/floating.ts";
+import type { Level, Mass } from "#lib/rig/afloat/floating.ts";
 import { type Afloat, LYING_STERN } from "#lib/rig/afloat/lying.ts";
 import type { Rig, RigKey } from "#lib/rig/mounting.ts";
 import { seatNow } from "#lib/rig/plate.ts";
@@ -137,7 +137,7 @@ export interface AfloatFinding {
   readonly notes: readonly Note[];
   readonly rules?: readonly RuleKept[];
   /** How the boat lies before and after, where that was worked out. */
-  readonly trim?: { readonly before: Level; readonly after: Level };
+  readonly trim?: { readonly before: Level; readonly after: Level; readonly masses: readonly Mass[] };
 }
 
 export interface AfloatCheck {

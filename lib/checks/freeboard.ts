@@ -62,7 +62,7 @@ function answer(study: AfloatStudy): AfloatFinding {
   const beside = {
     figures: lies ? lyingFigures(study, lies) : [],
     notes: lies ? lyingNotes(study, lies) : [DEFERS],
-    ...(lies && { trim: { before: lies.before, after: lies.after } }),
+    ...(lies && { trim: { before: lies.before, after: lies.after, masses: lies.masses } }),
   };
   if (!lies || rig.stern.lengthOverallMm === undefined) {
     return { outcome: "cannot tell", says: notKnown(missing), missing, ...beside };

@@ -1,8 +1,9 @@
 /** A motor and a stern to be tried together: both in full, or both by the id they are kept under. */
 import { z } from "zod";
+import { aboardSchema } from "#lib/entry/aboard.ts";
 import { limitsSchema } from "#lib/entry/limits.ts";
-import { motorSchema } from "#lib/entry/motor.ts";
-import { sternSchema } from "#lib/entry/stern.ts";
+import { motorAsSentSchema } from "#lib/entry/motor.ts";
+import { sternAsSentSchema } from "#lib/entry/stern.ts";
 import { tapeSchema } from "#lib/entry/tape.ts";
 import { idSchema } from "#lib/entry/text.ts";
 import { notThat } from "#lib/entry/words.ts";
@@ -11,6 +12,7 @@ import { notThat } from "#lib/entry/words.ts";
 const how = {
   limits: limitsSchema.optional(),
   tape: tapeSchema.optional(),
+  aboard: aboardSchema.optional(),
   estimateMissing: z
     .boolean({ error: ({ input }) => notThat("Whether to estimate what is missing", "true or false", input) })
     .optional()
@@ -23,7 +25,7 @@ const how = {
  */
 export const fitRequestSchema = z.union(
   [
-    z.strictObject({ motor: motorSchema, stern: sternSchema, ...how }),
+    z.strictObject({ motor: motorAsSentSchema, stern: sternAsSentSchema, ...how }),
     z.strictObject({ motorId: idSchema, sternId: idSchema, ...how }),
   ],
   { error: ({ input }) => notThat("The request", '{ "motor", "stern" } or { "motorId", "sternId" }', input) },

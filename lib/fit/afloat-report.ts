@@ -5,7 +5,7 @@
 import type { Figure } from "#lib/checks/afloat-check.ts";
 import type { Outcome } from "#lib/fit/report.ts";
 import type { How } from "#lib/quantity/measured.ts";
-import type { Level } from "#lib/rig/afloat/floating.ts";
+import type { Level, Mass } from "#lib/rig/afloat/floating.ts";
 
 /** A margin with its give-or-take and worst case, in the unit of its question: `Mm`, `Kg` or `Kw`. */
 export interface AfloatMargins {
@@ -68,5 +68,5 @@ export interface ReportAfloat extends AfloatMargins {
   readonly rules?: readonly ReportRule[];
   readonly notes: readonly { readonly id: string; readonly says: string }[];
   /** How the boat lies without the motor and with everything aboard. */
-  readonly trim?: { readonly before: Level; readonly after: Level };
+  readonly trim?: { readonly before: Level; readonly after: Level; readonly masses: readonly Mass[] };
 }

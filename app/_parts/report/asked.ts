@@ -1,3 +1,4 @@
+import { loadQuery } from "#app/_parts/afloat/load-query.ts";
 import { DIVISIONS, tapeFrom, tapeText } from "#lib/entry/tape.ts";
 import type { ReportChange } from "#lib/fit/report.ts";
 import { type Tape, USUAL_TAPE } from "#lib/quantity/uncertainty.ts";
@@ -18,6 +19,8 @@ export interface Asked {
   readonly fold: boolean;
   /** Tried: trim-pin hole, counted from the lowest as 1. */
   readonly hole?: number;
+  /** Who and what is aboard, as it stands in the address. */
+  readonly aboard?: string;
 }
 
 /** The values of an address's query. */
@@ -37,12 +40,13 @@ export function askedFrom(query: Query): Asked {
     straight: query.straight === "1",
     fold: query.fold === "1",
     ...(Number.isInteger(hole) && hole >= 1 && hole <= MOST_HOLES && { hole }),
+    ...(loadQuery(query) && { aboard: loadQuery(query) }),
   };
 }
 
 /** The query that reopens a report as it stands, but for the changes. */
 export function queryFor(asked: Asked, changes: Partial<Asked> = {}): string {
-  const { lengths, like, tape, straight, fold, hole } = { ...asked, ...changes };
+  const { lengths, like, tape, straight, fold, hole, aboard } = { ...asked, ...changes };
   const parts = [
     `units=${lengths}`,
     like && "like=1",
@@ -50,6 +54,7 @@ export function queryFor(asked: Asked, changes: Partial<Asked> = {}): string {
     straight && "straight=1",
     fold && "fold=1",
     hole !== undefined && `hole=${hole}`,
+    aboard,
   ];
   return `?${parts.filter(Boolean).join("&")}`;
 }

@@ -14,9 +14,13 @@ export const { GET, POST, PUT, PATCH, DELETE, OPTIONS } = route({
     const asked = await readJson(request, fitRequestSchema);
     const { motor, stern } = "motor" in asked ? asked : await kept(asked);
     const estimates = asked.estimateMissing ? await fromLike(motor) : undefined;
-    const { limits, tape } = asked;
+    const { limits, tape, aboard } = asked;
     return Response.json(
-      assess(motor, stern, limits, { ...(tape && { tape }), ...(estimates && { estimates }) }),
+      assess(motor, stern, limits, {
+        ...(tape && { tape }),
+        ...(aboard && { aboard }),
+        ...(estimates && { estimates }),
+      }),
     );
   }),
 });

@@ -19,3 +19,13 @@ export const USUAL_ABOARD: Aboard = {
   fuelKg: PORTABLE_TANK.value,
   fuelForwardMm: TANK_FORWARD.value,
 };
+
+/** The keys of a load, in the order they are asked. */
+export const ABOARD_KEYS = [
+  "persons",
+  "personKg",
+  "personsForwardMm",
+  "fuelKg",
+  "fuelForwardMm",
+] as const satisfies readonly (keyof Aboard)[];
+export type AboardKey = (typeof ABOARD_KEYS)[number];

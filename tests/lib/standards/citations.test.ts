@@ -2,7 +2,8 @@
 import { readdirSync } from "node:fs";
 import { expect, test } from "vitest";
 import { horsepowerCapacity } from "#lib/standards/cfr-33-183-53.ts";
-import { type Citation, numberOf, sourceOf } from "#lib/standards/citation.ts";
+import { type Citation, citationId, numberOf, sourceOf } from "#lib/standards/citation.ts";
+import { CITED } from "#lib/standards/cited.ts";
 import { FREEBOARD_RULES } from "#lib/standards/freeboard-rules.ts";
 import { plywoodTransom } from "#lib/standards/usl-code-5m.ts";
 
@@ -50,4 +51,16 @@ test("a number of a rule is a standard that carries its status", () => {
 test("freeboard rules have names of their own", () => {
   const ids = FREEBOARD_RULES.map(({ id }) => id);
   expect(new Set(ids).size).toBe(ids.length);
+});
+
+test("every published document stands in the list once, under an id of its own", () => {
+  const listed = new Set(CITED.map(citationId));
+  expect(listed.size).toBe(CITED.length);
+  const published = cited.filter(({ status }) => status === "published");
+  expect(published.map(citationId).filter((id) => !listed.has(id))).toEqual([]);
+});
+
+test("common practice has one place of its own in the list", () => {
+  const practice = cited.filter(({ status }) => status === "common practice");
+  expect(new Set(practice.map(citationId))).toEqual(new Set(["common-practice"]));
 });

@@ -3,6 +3,8 @@ import { cookies } from "next/headers";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { cache } from "react";
+import { AfloatSection } from "#app/_parts/afloat/afloat-section.tsx";
+import { loadFrom } from "#app/_parts/afloat/load.ts";
 import { DrawingSheet } from "#app/_parts/drawing/drawing-sheet.tsx";
 import {
   askedFrom,
@@ -71,7 +73,8 @@ export default async function ReportPage({ params, searchParams }: Address) {
   const kept = like ? await motorsKept() : [];
   const tried = motorAsTried(asked, motor.record);
   const estimates = estimatesFor(tried, kept);
-  const report = assess(tried, stern.record, {}, { lengths, estimates, tape, handling });
+  const load = loadFrom(query, lengths);
+  const report = assess(tried, stern.record, {}, { lengths, estimates, tape, handling, aboard: load.aboard });
   const filled = filledIn(tried, estimates);
   const rig = { motor: motorValues(filled), stern: sternValues(stern.record), handling };
   const [motorLabel, sternLabel] = [motor.record.label, stern.record.label];
@@ -147,6 +150,7 @@ export default async function ReportPage({ params, searchParams }: Address) {
       )}
       <ClearanceTable clearances={report.clearances} lengths={lengths} like={estimates.length > 0} />
       <CheckList report={report} lengths={lengths} />
+      <AfloatSection found={report.afloat} stern={rig.stern} load={load} asked={asked} />
     </>
   );
 }
