@@ -25,8 +25,9 @@ export function NumberTakings({ kind, id, number }: { kind: Kind; id: string; nu
       )}
       {outlying > 0 && (
         <p>
-          <PartMark part="outlying" /> {outlying === 1 ? "One taking lies" : `${outlying} takings lie`}{" "}
-          further from the others than their spreads explain. Nothing is left out: look at it once more.
+          {outlying === 1 ? "One taking, marked" : `${outlying} takings, marked`} <PartMark part="outlying" />
+          , {outlying === 1 ? "lies" : "lie"} further from the others than their spreads explain. Nothing is
+          left out: look at it once more.
         </p>
       )}
       {corrected > 0 && (
