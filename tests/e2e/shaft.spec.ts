@@ -16,7 +16,7 @@ test.describe("A builder before the saw", () => {
   test("is told between which heights to saw for a motor, and sees it drawn", async ({ page }) => {
     await page.goto(`/shaft/${STERN}?shaftClass=long`);
     const row = page.getByRole("row", { name: /rescue boat/ });
-    await expect(row).toContainText(/\d{3} to \d{3} mm/);
+    await expect(row).toContainText(/\d{3} to \d{3}\smm/);
     await expect(row).toContainText(/down from the top/);
     await expect(page.getByRole("img", { name: /seats that could be cut/i })).toBeVisible();
   });
