@@ -42,6 +42,9 @@ export default async function Home() {
                 <Link className="button" href="/motors/new">
                   Enter a motor
                 </Link>
+                <Link className="button" href="/sale">
+                  Quick check at a sale
+                </Link>
               </p>
             </Errand>
             <Errand who="Building" title="Where do I cut?">

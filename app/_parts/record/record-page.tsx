@@ -15,6 +15,7 @@ import { RecordNotices } from "#app/_parts/record/record-notices.tsx";
 import { remove } from "#app/_parts/record/remove.ts";
 import { Tally } from "#app/_parts/record/tally.tsx";
 import { TitleStrip } from "#app/_parts/sheet/title-strip.tsx";
+import { WaysOn } from "#app/shortlist/_parts/ways-on.tsx";
 import type { Kind } from "#lib/db/kind.ts";
 import { getRecord } from "#lib/db/records.ts";
 
@@ -56,6 +57,7 @@ export async function RecordPage({
       {others.length > 0 && (
         <PickPair {...(kind === "motor" ? { sterns: others, motor: id } : { motors: others, stern: id })} />
       )}
+      {others.length > 0 && <WaysOn kind={kind} id={id} />}
       {record.notes && <p className="notes">{record.notes}</p>}
       <FactList kind={kind} record={record} />
       {groupsOf(kind).map((group) => (
