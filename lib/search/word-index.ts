@@ -10,6 +10,8 @@ export interface Like {
 
 /** Most words one typed word is taken to mean: two letters begin thousands. */
 const MOST_LIKE = 1000;
+/** A slip is less likely where what was typed begins some word as it stands: such a word in the notes goes before a slip in a label. */
+const SLIP_BESIDE_BEGINNING = 0.6;
 const END = 36;
 
 /**
@@ -87,6 +89,7 @@ export class WordIndex {
     // A slip spoils up to four runs; short words are let through with one that is left.
     const needed = Math.max(typed.length + 1 - 4 * most, typed.length > 4 ? 2 : 1);
     const known = new Set(found.map(({ word }) => word));
+    const less = found.length > 0 ? SLIP_BESIDE_BEGINNING : 1;
     for (let at = 0; at < touched; at++) {
       const word = this.#touched[at]!;
       const text = this.words[word]!;
@@ -97,7 +100,7 @@ export class WordIndex {
         whole <= most ? 0.85 - 0.2 * whole : 0,
         beginning <= most ? 0.7 - 0.2 * beginning : 0,
       );
-      if (likeness > 0 && !isNumber(text)) found.push({ word, likeness });
+      if (likeness > 0 && !isNumber(text)) found.push({ word, likeness: likeness * less });
     }
   }
 }
