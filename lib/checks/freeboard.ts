@@ -106,18 +106,33 @@ function rulingOf(rules: readonly RuleKept[], outcome: "fits" | "fouls" | "canno
   return rules.reduce(outcome === "fits" ? least : most);
 }
 
-function wordsOf(study: AfloatStudy, after: Level, rules: readonly RuleKept[], outcome: string): string {
-  const { stern } = study.afloat.rig;
-  const edge = edgeFreeboard(after, stern)!;
+function wordsOf(
+  study: AfloatStudy,
+  after: Level,
+  rules: readonly RuleKept[],
+  outcome: "fits" | "fouls" | "cannot tell",
+): string {
+  const edge = edgeFreeboard(after, study.afloat.rig.stern)!;
   const stands = `${edge.at === "seat" ? "The seat" : "The well's edge behind the seat"} stands ${height(study, edge.mm)}`;
+  const ruling = rulingOf(rules, outcome);
+  const where = ruling.id === AT_THE_SEAT ? ", of the seat itself" : "";
+  const asks = `asks ${study.write(ruling.least)}${where} (${ruling.rule.split(/[,:]/)[0]})`;
+  return `${stands}: ${keptWords(rules, outcome)}.${wellWords(study, after)} The ${RULING[outcome]} ${asks}.`;
+}
+
+const RULING = {
+  fits: "nearest to failing",
+  fouls: "easiest of them",
+  "cannot tell": "easiest not surely kept",
+} as const;
+
+function keptWords(rules: readonly RuleKept[], outcome: "fits" | "fouls" | "cannot tell"): string {
+  if (outcome === "fits") return `all ${rules.length} named rules are kept`;
+  if (outcome === "fouls") return `none of the ${rules.length} named rules is kept`;
   const counts = (verdict: string) => rules.filter(({ judged }) => judged.verdict === verdict).length;
-  if (outcome === "fits")
-    return `${stands}: all ${rules.length} named rules are kept.${wellWords(study, after)}`;
-  if (outcome === "fouls")
-    return `${stands}: none of the ${rules.length} named rules is kept.${wellWords(study, after)}`;
   const [yes, no, open] = [counts("fits"), counts("fouls"), counts("cannot tell")];
   const doubt = open > 0 ? `, ${open} too close to tell` : "";
-  return `${stands}: of ${rules.length} named rules ${yes} ${yes === 1 ? "is" : "are"} kept and ${no} ${no === 1 ? "is" : "are"} not${doubt}.${wellWords(study, after)}`;
+  return `of ${rules.length} named rules ${yes} ${yes === 1 ? "is" : "are"} kept and ${no} ${no === 1 ? "is" : "are"} not${doubt}`;
 }
 
 const height = ({ write }: AfloatStudy, mm: number): string =>

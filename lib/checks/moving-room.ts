@@ -13,11 +13,18 @@ import { keysOfObstacle } from "#lib/rig/obstacles.ts";
 import { keysOfPart, missingOfParts } from "#lib/rig/parts.ts";
 import type { LimitKey } from "#lib/standards/common-practice.ts";
 
+/** Kept beside each motor's values: five questions ask for the same. */
+const moving = new WeakMap<MotorValues, readonly NeededKey[]>();
+
 /** The motor's numbers that say where its moving parts go. */
-export const movingKeys = (motor: MotorValues): NeededKey[] => {
+export function movingKeys(motor: MotorValues): readonly NeededKey[] {
+  const kept = moving.get(motor);
+  if (kept) return kept;
   const parts = ["cowl", "midsection", ...(motor.tillerLengthMm === undefined ? [] : ["tiller"])];
-  return [...new Set<NeededKey>([...parts.flatMap(keysOfPart), ...missingOfParts(motor)])];
-};
+  const keys = [...new Set<NeededKey>([...parts.flatMap(keysOfPart), ...missingOfParts(motor)])];
+  moving.set(motor, keys);
+  return keys;
+}
 
 /** Names of the obstacles in a sentence. */
 const NAMES: Record<string, string> = {

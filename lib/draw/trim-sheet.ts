@@ -165,7 +165,7 @@ export function trimSheet(drawn: TrimDrawn): Drawing | undefined {
   const room = extent(things(drawn, alone), 1);
   const wide = room.right - room.left + 900;
   const scale = SCALES.find((each) => wide / each <= WIDE) ?? SCALES.at(-1)!;
-  const drop = room.top - room.bottom + 12 * scale;
+  const drop = room.top - room.bottom + 15 * scale;
   const places = [alone, { level: after, drop, title: "ALL ABOARD", masses }];
   const marks = places.flatMap((place) => profileOf(drawn, place, room, scale));
   const { left, right, bottom, top: high } = extent(marks, scale);
@@ -201,7 +201,7 @@ function profileOf(drawn: TrimDrawn, place: Place, room: Window, scale: number):
     ...waterSurface(-place.drop, left, right, left + 6 * scale, scale),
     ...loads(drawn, place, scale),
     ...heights(drawn, place, scale),
-    lettering([left, room.top - place.drop + 1 * scale], place.title, { height: 2.5, bold: true }),
+    lettering([left, room.top - place.drop + 4 * scale], place.title, { height: 2.5, bold: true }),
   ];
 }
 

@@ -19,6 +19,7 @@ import {
   type ReportPlate,
   type ReportRemedy,
 } from "#lib/fit/report.ts";
+import { rounded } from "#lib/fit/rounded.ts";
 import type { Assessed } from "#lib/fit/verdict.ts";
 import { COVERAGE_FACTOR } from "#lib/quantity/uncertainty.ts";
 import { inDegrees, lengthWriter } from "#lib/quantity/words.ts";
@@ -176,14 +177,4 @@ function remedyDown({ changes: [first, ...also], says, after, verdictAfter }: Re
     }),
     says,
   };
-}
-
-/** Every number to 0.01, keys without a value left out, so that the same report reads the same everywhere. */
-function rounded<T>(value: T): T {
-  if (typeof value === "number") return (Math.round(value * 100) / 100 + 0) as T;
-  if (Array.isArray(value)) return value.map(rounded) as T;
-  if (value === null || typeof value !== "object") return value;
-  return Object.fromEntries(
-    Object.entries(value).flatMap(([key, entry]) => (entry === undefined ? [] : [[key, rounded(entry)]])),
-  ) as T;
 }

@@ -84,7 +84,13 @@ export function legBound(mover: Mover, fixed: Fixed, nx: number, ny: number, nz:
 }
 
 /** Bound with the direction (nf, ny, nv) carried in the hull (bracket) frame. */
-export function hullBound(mover: Mover, fixed: Fixed, nf: number, ny: number, nv: number): void {
+export function hullBound(
+  mover: Mover,
+  fixed: Pick<Fixed, "corners">,
+  nf: number,
+  ny: number,
+  nv: number,
+): void {
   const { corners, aft } = mover;
   const obstacle = fixed.corners;
   const cp0 = cell[4]!;

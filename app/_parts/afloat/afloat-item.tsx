@@ -84,8 +84,9 @@ function Rules({
 }) {
   const write = lengthWriter(lengths);
   return (
-    <div className="across">
-      <table>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: scrolls sideways on a phone, so the keyboard must reach it
+    <section className="across" tabIndex={0} aria-label="The rules of freeboard, table">
+      <table className={look.rules}>
         <caption>The rules, the easiest first</caption>
         <thead>
           <tr>
@@ -114,7 +115,7 @@ function Rules({
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 
