@@ -39,7 +39,8 @@ export function NumberTakings({ kind, id, number }: { kind: Kind; id: string; nu
           {corrected === 1 ? "is" : "are"} kept and {corrected === 1 ? "counts" : "count"} no more.
         </p>
       )}
-      <div className="across">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: on a phone the table scrolls, and keys must reach it */}
+      <section className="across" tabIndex={0} aria-label={`Takings of ${name.toLowerCase()}`}>
         <table className={look.takings}>
           <caption className="unseen">Takings of {name.toLowerCase()}</caption>
           <thead>
@@ -59,7 +60,7 @@ export function NumberTakings({ kind, id, number }: { kind: Kind; id: string; nu
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
       {agreement && (
         <p className="not-printed">
           <Link
