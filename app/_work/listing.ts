@@ -4,6 +4,7 @@ import { keptRows, letGo } from "#app/_work/kept-rows.ts";
 import { type Depth, type Listed, rowsOf } from "#app/_work/pairings.ts";
 import { worked } from "#app/_work/pool.ts";
 import type { LikeEstimate } from "#lib/fit/like-motors.ts";
+import type { Tape } from "#lib/quantity/uncertainty.ts";
 import type { Motor } from "#lib/rig/motor.ts";
 import type { Stern } from "#lib/rig/stern.ts";
 
@@ -22,6 +23,8 @@ export interface Asked {
   readonly sterns: readonly Stern[];
   /** Numbers that come from like motors, for each motor; absent, only what was taken counts. */
   readonly estimates?: (motor: Motor) => readonly LikeEstimate[];
+  /** The tape the measured lengths were read from. */
+  readonly tape?: Tape;
   /** Every row in full, those settled by a standing part too. */
   readonly whole?: boolean;
 }
@@ -68,12 +71,12 @@ function started(asked: Asked): Listing {
   return { total, done: () => done, rows: rowsFor(asked, count) };
 }
 
-async function rowsFor({ motors, sterns, estimates, whole }: Asked, count: (more: number) => void) {
+async function rowsFor({ motors, sterns, estimates, tape, whole }: Asked, count: (more: number) => void) {
   const filled = await mapped(
     motors,
     (motor): Filled => ({ motor, ...(estimates && { estimates: estimates(motor) }) }),
   );
-  const shelves = sterns.map((stern) => keptRows(contentHash(stern), "rows"));
+  const shelves = sterns.map((stern) => keptRows(contentHash(stern), JSON.stringify(tape ?? "usual")));
   const rows: Listed[] = new Array(motors.length * sterns.length);
   const places: Place[] = [];
   await mapped(filled, (each, motor) =>
@@ -89,7 +92,7 @@ async function rowsFor({ motors, sterns, estimates, whole }: Asked, count: (more
     }),
   );
   const work = stretched(places).map(async (stretch) => {
-    const answers = await answered(stretch, places.length, filled, sterns);
+    const answers = await answered(stretch, places.length, filled, sterns, tape);
     stretch.forEach(({ motor, stern }, i) => {
       rows[motor * sterns.length + stern] = answers[i]!;
       shelves[stern]!.set(contentOf(filled[motor]!), answers[i]!);
@@ -123,6 +126,7 @@ async function answered(
   all: number,
   filled: readonly Filled[],
   sterns: readonly Stern[],
+  tape: Tape | undefined,
 ): Promise<Listed[]> {
   const number = new Map<number, number>();
   for (const { motor } of places) if (!number.has(motor)) number.set(motor, number.size);
@@ -131,12 +135,13 @@ async function answered(
     sterns,
     pairs: places.map(({ motor, stern }) => [number.get(motor)!, stern] as const),
     depth: places[0]!.depth,
+    ...(tape && { tape }),
   };
   return all <= AT_ONCE ? rowsOf(stretch) : worked(stretch);
 }
 
 /** Like `map`, letting others have their turn every few milliseconds. */
-async function mapped<T, U>(items: readonly T[], work: (item: T, i: number) => U): Promise<U[]> {
+export async function mapped<T, U>(items: readonly T[], work: (item: T, i: number) => U): Promise<U[]> {
   const made: U[] = [];
   let since = performance.now();
   for (const [i, item] of items.entries()) {

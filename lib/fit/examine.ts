@@ -112,7 +112,7 @@ function answer(
 }
 
 /** Whether a rig holds what a key names; a seat counts as known where the uncut top is. */
-const isKnown = ({ motor, stern }: Rig, key: NeededKey): boolean =>
+export const isKnown = ({ motor, stern }: Rig, key: NeededKey): boolean =>
   (key === "seatMm"
     ? seatNow(stern)
     : ((motor as Record<string, unknown>)[key] ?? (stern as Record<string, unknown>)[key])) !== undefined;

@@ -3,6 +3,7 @@
  * standing part is settled by that alone; only the others are swung through all their poses.
  */
 import { type Answer, type Assessment, examine, type Options, verdictOfAnswer } from "#lib/fit/examine.ts";
+import { gistOf } from "#lib/fit/gist.ts";
 import { measureNext } from "#lib/fit/measure-next.ts";
 import type { Outcome, Verdict } from "#lib/fit/report.ts";
 import { foulsStanding, STANDING } from "#lib/fit/settled.ts";
@@ -30,7 +31,7 @@ export interface Row {
   /** Numbers nobody took, over all questions. */
   readonly missing: readonly string[];
   readonly measureNext?: string;
-  /** By question; the moving ones are left out where a standing one already fouls. */
+  /** By question; the moving ones are left out where a standing one already fouls, all of them in a row in short. */
   readonly answers: Readonly<Record<string, RowAnswer>>;
 }
 
@@ -47,11 +48,25 @@ export function rowOf(motor: Motor, stern: Stern, options: Options = {}): Row {
 export const foulRowOf = (motor: Motor, stern: Stern, options: Options = {}): Row =>
   setDown(motor.id, stern.id, examine(motor, stern, { ...options, only: standingOnly }));
 
-/** The row, or nothing where a standing part settles that it fouls: what a long list asks first. */
-export const rowUnlessSettled = (motor: Motor, stern: Stern, options: Options = {}): Row | undefined =>
-  foulsStanding(motor, stern, options)
-    ? undefined
-    : setDown(motor.id, stern.id, examine(motor, stern, options));
+/**
+ * What a long list asks first: nothing where a standing part settles that the pairing fouls; the gist, its
+ * answers left out, where a number is wanting; else the whole row.
+ */
+export function rowInShort(motor: Motor, stern: Stern, options: Options = {}): Row | undefined {
+  if (foulsStanding(motor, stern, options)) return undefined;
+  const gist = gistOf(motor, stern, options);
+  if (!gist) return setDown(motor.id, stern.id, examine(motor, stern, options));
+  return {
+    motor: motor.id,
+    stern: stern.id,
+    verdict: "cannot tell",
+    governs: gist.governs.id,
+    unit: gist.governs.unit,
+    missing: gist.missing,
+    measureNext: gist.first[0],
+    answers: {},
+  };
+}
 
 const expanded = ({ ruling }: Answer) => (ruling ? COVERAGE_FACTOR * ruling.u : undefined);
 

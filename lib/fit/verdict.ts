@@ -59,15 +59,18 @@ export function slopesOf(held: (rig: Rig) => number, rig: Rig): (key: RigKey) =>
     const ofMotor = key in motorFields;
     const [record, probe] = ofMotor ? [motor, withMotor] : [stern, withStern];
     const was = record[key] as number | readonly number[];
-    const moved = (by: number) => {
-      record[key] = typeof was === "number" ? was + by : was.map((angle) => angle + by);
-      return held(probe);
-    };
-    const slope = (moved(STEP) - moved(-STEP)) / (2 * STEP);
+    record[key] = movedBy(was, STEP);
+    const above = held(probe);
+    record[key] = movedBy(was, -STEP);
+    const below = held(probe);
     record[key] = was;
-    return slope;
+    return (above - below) / (2 * STEP);
   };
 }
+
+/** A number, or all of a list together, moved by so much. */
+const movedBy = (was: number | readonly number[], by: number): number | readonly number[] =>
+  typeof was === "number" ? was + by : was.map((angle) => angle + by);
 
 interface Probes {
   readonly motor: Record<string, unknown>;
@@ -177,8 +180,7 @@ function shifted(rig: Rig, shifts: readonly { readonly key: RigKey; readonly by:
   const [motor, stern] = [{ ...rig.motor }, { ...rig.stern }];
   for (const { key, by } of shifts) {
     const record = (key in motorFields ? motor : stern) as Record<string, number | readonly number[]>;
-    const was = record[key]!;
-    record[key] = typeof was === "number" ? was + by : was.map((angle) => angle + by);
+    record[key] = movedBy(record[key]!, by);
   }
   return { ...rig, motor, stern };
 }

@@ -123,12 +123,12 @@ export function partBox(motor: MotorValues, id: string): PartBox {
   const whole = motor as Whole;
   const extra = motor.extraSolids?.find(({ label }) => label === id);
   const [from, to] = extra ? [extra.fromMm, extra.toMm] : BODY[id]!.ends(whole);
-  const height = (aboveSaddleMm: number) => legHeight(aboveSaddleMm, whole.measuredAtDeg, whole);
+  const { measuredAtDeg } = whole;
   return {
     id,
     moves: extra?.group ?? "steered",
-    from: [from[0], from[1], height(from[2])],
-    to: [to[0], to[1], height(to[2])],
+    from: [from[0], from[1], legHeight(from[2], measuredAtDeg, whole)],
+    to: [to[0], to[1], legHeight(to[2], measuredAtDeg, whole)],
     faceAngles: id === "tiller" && motor.tillerFolds ? pinRange(whole) : tiltRange(whole),
     steeringAngles: { from: -whole.steerStarboardDeg, to: whole.steerPortDeg },
   };

@@ -16,16 +16,16 @@ export function listRoute(kind: Kind) {
     async GET(request, { id }) {
       const { format, from = 0, limit = ROWS.usual, ...query } = readQuery(request, schema);
       const asked = listAskedFrom(kind, query as Record<string, string>);
-      const found = await candidates(kind, id, asked, format === "csv");
+      const found = await candidates(kind, id, asked, { whole: format === "csv" });
       if (!found) throw noSuch(other);
       const list = ranked(found, await found.work.rows, asked);
-      if (format === "csv") return csv(kind, id, list.rows(0, list.length));
+      if (format === "csv") return csv(kind, id, await list.rows(0, list.length));
       return Response.json({
         engine: ENGINE_VERSION,
         [other]: id,
         counts: list.counts,
         settlesMost: list.settles,
-        items: list.rows(from, from + limit).map(itemOf),
+        items: (await list.rows(from, from + limit)).map(itemOf),
         ...(from + limit < list.length && { next: from + limit }),
       });
     },

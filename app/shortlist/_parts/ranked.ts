@@ -1,12 +1,13 @@
 import "server-only";
 import { drawer } from "#app/_work/drawer.ts";
-import { type Listing, listing } from "#app/_work/listing.ts";
+import { type Listing, listing, mapped } from "#app/_work/listing.ts";
 import { type ListAsked, listQuery } from "#app/shortlist/_parts/asked.ts";
 import { passes } from "#app/shortlist/_parts/sieve.ts";
 import type { Kind } from "#lib/db/kind.ts";
 import type { Stored } from "#lib/db/records.ts";
 import { estimatorOf, type LikeEstimate } from "#lib/fit/like-motors.ts";
-import { bestFirst, foulRowOf, type Row, settlesMost } from "#lib/fit/shortlist.ts";
+import { bestFirst, foulRowOf, type Row, rowOf, settlesMost } from "#lib/fit/shortlist.ts";
+import type { Tape } from "#lib/quantity/uncertainty.ts";
 import type { Motor } from "#lib/rig/motor.ts";
 import type { Stern } from "#lib/rig/stern.ts";
 
@@ -22,6 +23,7 @@ export interface Candidates {
   /** Before the sieves. */
   readonly kept: number;
   readonly work: Listing;
+  readonly tape?: Tape;
   readonly estimates?: (motor: Motor) => readonly LikeEstimate[];
 }
 
@@ -38,7 +40,7 @@ export async function candidates(
   kind: Kind,
   id: string,
   asked: ListAsked,
-  whole = false,
+  { whole = false, tape }: { readonly whole?: boolean; readonly tape?: Tape } = {},
 ): Promise<Candidates | null> {
   const [motors, sterns] = await Promise.all([drawer("motor"), drawer("stern")]);
   const ofOne = kind === "motor" ? sterns.stored : motors.stored;
@@ -50,13 +52,22 @@ export async function candidates(
   const estimates = asked.like ? estimatorFor(motors.made, motors.stored) : undefined;
   const inFull = whole || asked.sort !== "" || others.length <= ALL_IN_FULL;
   const work = listing({
-    name: `${kind} ${id} ${motors.made} ${sterns.made} ${inFull} ${listQuery(asked)}`,
+    name: `${kind} ${id} ${motors.made} ${sterns.made} ${inFull} ${JSON.stringify(tape)} ${listQuery(asked)}`,
     motors: (kind === "motor" ? listed : [one.record]) as Motor[],
     sterns: (kind === "motor" ? [one.record] : listed) as Stern[],
     whole: inFull,
+    ...(tape && { tape }),
     ...(estimates && { estimates }),
   });
-  return { kind, one, others, kept: all.length, work, ...(estimates && { estimates }) };
+  return {
+    kind,
+    one,
+    others,
+    kept: all.length,
+    work,
+    ...(tape && { tape }),
+    ...(estimates && { estimates }),
+  };
 }
 
 let estimator: { readonly made: number; readonly of: (motor: Motor) => readonly LikeEstimate[] } | undefined;
@@ -74,12 +85,12 @@ export interface Ranked {
   readonly settles: ReturnType<typeof settlesMost>;
   /** How many rows are shown, over all sheets. */
   readonly length: number;
-  readonly rows: (from: number, to: number) => Entry[];
+  readonly rows: (from: number, to: number) => Promise<Entry[]>;
 }
 
 /** The rows in the order asked for, those settled by a standing part last and by name. */
 export function ranked(
-  { kind, one, others, estimates }: Candidates,
+  { kind, one, others, tape, estimates }: Candidates,
   rows: readonly (Row | null)[],
   asked: ListAsked,
 ): Ranked {
@@ -96,18 +107,22 @@ export function ranked(
   told.sort((a, b) => inOrder(asked.sort, a.row, b.row));
   const settled = asked.show ? [] : rows.flatMap((row, i) => (row === null ? [i] : []));
   settled.sort((a, b) => collator.compare(others[a]!.record.label, others[b]!.record.label));
-  const inFull = (i: number) =>
-    foulRowOf(motorOf(i), sternOf(i), estimates ? { estimates: estimates(motorOf(i)) } : {});
+  const optionsOf = (i: number) => ({
+    ...(tape && { tape }),
+    ...(estimates && { estimates: estimates(motorOf(i)) }),
+  });
+  // Rows told in short are worked in full where they are looked at.
+  const inFull = ({ row, i }: { readonly row: Row | null; readonly i: number }): Entry => {
+    if (row && Object.keys(row.answers).length > 0) return entryOf(i, row);
+    const whole = row ? rowOf : foulRowOf;
+    return entryOf(i, whole(motorOf(i), sternOf(i), optionsOf(i)));
+  };
+  const inOrderAll = [...told, ...settled.map((i) => ({ row: null, i }))];
   return {
     counts,
     settles: settlesMost(rows.filter((row) => row !== null)),
-    length: told.length + settled.length,
-    rows: (from, to) => [
-      ...told.slice(from, to).map(({ row, i }) => entryOf(i, row)),
-      ...settled
-        .slice(Math.max(0, from - told.length), Math.max(0, to - told.length))
-        .map((i) => entryOf(i, inFull(i))),
-    ],
+    length: inOrderAll.length,
+    rows: (from, to) => mapped(inOrderAll.slice(from, to), inFull),
   };
 }
 

@@ -1,3 +1,4 @@
+import { cookies } from "next/headers";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { TitleStrip } from "#app/_parts/sheet/title-strip.tsx";
@@ -12,6 +13,7 @@ import { SieveForm } from "#app/shortlist/_parts/sieve-form.tsx";
 import { Waiting } from "#app/shortlist/_parts/waiting.tsx";
 import { checks } from "#lib/checks/index.ts";
 import type { Kind } from "#lib/db/kind.ts";
+import { tapeFrom } from "#lib/entry/tape.ts";
 import type { Row } from "#lib/fit/shortlist.ts";
 
 /** A list that is not done within this is shown with how far it is, ms. */
@@ -33,7 +35,8 @@ export async function ShortlistPage({
   readonly query: Query;
 }) {
   const asked = listAskedFrom(kind, query);
-  const found = await candidates(kind, id, asked);
+  const tape = tapeFrom((await cookies()).get("tape")?.value ?? "");
+  const found = await candidates(kind, id, asked, tape ? { tape } : {});
   if (!found) notFound();
   const rows = await within(found.work, PATIENCE_MS);
   const path = kind === "motor" ? `/shortlist/${id}` : `/motors/${id}/sterns`;
@@ -91,7 +94,7 @@ function NoneKept({ kind }: { readonly kind: Kind }) {
   );
 }
 
-function Sheet({
+async function Sheet({
   found,
   rows,
   asked,
@@ -106,7 +109,7 @@ function Sheet({
 }) {
   const list = ranked(found, rows, asked);
   const from = asked.from < list.length ? asked.from : 0;
-  const entries = list.rows(from, from + SHEET);
+  const entries = await list.rows(from, from + SHEET);
   return (
     <>
       <Counts kind={found.kind} counts={list.counts} all={found.others.length} kept={found.kept} />

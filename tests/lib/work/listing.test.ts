@@ -2,8 +2,10 @@
 
 import { describe, expect, test } from "vitest";
 import { listing, within } from "#app/_work/listing.ts";
+import demoMotors from "#data/demo/motors.json" with { type: "json" };
 import sterns from "#data/demo/sterns.json" with { type: "json" };
 import { rowOf } from "#lib/fit/shortlist.ts";
+import type { Motor } from "#lib/rig/motor.ts";
 import type { Stern } from "#lib/rig/stern.ts";
 import { manyMotors } from "#tests/bench/many-motors.ts";
 
@@ -27,7 +29,7 @@ describe("A long list", () => {
     for (const [i, row] of rows.entries()) {
       const one = rowOf(motors[i]!, runabout);
       if (row === null) expect(one.verdict).toBe("fouls");
-      else expect(row).toEqual(one);
+      else expect(row).toMatchObject({ verdict: one.verdict, governs: one.governs, missing: one.missing });
     }
   });
 
@@ -43,10 +45,12 @@ describe("A long list", () => {
   });
 
   test("asks for a changed motor again, and knows one of the same numbers under another id", async () => {
-    const first = motors.find(({ id }) => id.startsWith("6-hp-short-tiller-four-stroke"))!;
+    const first = (demoMotors as unknown as Motor[]).find(
+      ({ id }) => id === "6-hp-short-tiller-four-stroke",
+    )!;
     const twin = { ...first, id: "a-twin" };
     const raised = { ...first, shaftLengthMm: { value: 900, how: "measured" as const } };
-    const list = (motor: typeof first, name: string) =>
+    const list = (motor: Motor, name: string) =>
       listing({ name, motors: [motor], sterns: [skiff], whole: true }).rows;
     const [row] = await list(first, "once");
     expect((await list(twin, "twin"))[0]).toEqual({ ...row, motor: "a-twin" });
