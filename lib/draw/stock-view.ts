@@ -15,8 +15,11 @@ type Piece = { readonly bottom: number } & (
   | { readonly board: Board; readonly sheet?: undefined }
 );
 
-/** Room over a sheet for its words, and under a board for its parts' names, true mm. */
-const GAP = 170;
+/** Room over a sheet for its words and under a board for its parts' names, paper mm. */
+const GAP = 12;
+/** Greatest breadth and height of the view, paper mm, and the scales it may come to (ISO 5455). */
+const ROOM = [180, 194] as const;
+const SCALES = [10, 20, 50, 100, 200] as const;
 
 const rectangle = ([x, y]: Flat, [wide, high]: Flat): Flat[] => [
   [x, y],
@@ -25,17 +28,27 @@ const rectangle = ([x, y]: Flat, [wide, high]: Flat): Flat[] => [
   [x, y + high],
 ];
 
-/** Sheets and boards one under the other, the first on top. */
-function stacked({ sheets, boards }: WellPlan["stock"]): Piece[] {
+/** Sheets and boards one under the other, the first on top, `gap` true mm between. */
+function stacked({ sheets, boards }: WellPlan["stock"], gap: number): Piece[] {
   let y = 0;
   const below = (high: number) => {
-    y -= high + GAP;
+    y -= high + gap;
     return y;
   };
   return [
     ...sheets.map((sheet): Piece => ({ sheet, bottom: below(sheet.sizeMm[1]) })),
     ...boards.map((board): Piece => ({ board, bottom: below(board.widthMm) })),
   ];
+}
+
+/** The gap that leaves room for the words at the scale the whole comes to. */
+function gapFor({ sheets, boards }: WellPlan["stock"]): number {
+  const wide = Math.max(0, ...sheets.map(({ sizeMm }) => sizeMm[0]), ...boards.map(({ longMm }) => longMm));
+  const high = [...sheets.map(({ sizeMm }) => sizeMm[1]), ...boards.map(({ widthMm }) => widthMm)];
+  const total = high.reduce((sum, each) => sum + each, 0);
+  const fits = (scale: number) =>
+    wide <= ROOM[0] * scale && total + high.length * GAP * scale <= ROOM[1] * scale;
+  return GAP * (SCALES.find(fits) ?? SCALES.at(-1)!);
 }
 
 /** A part's marked face where it lies on its sheet, turned a quarter to the left where it lies so; never turned over. */
@@ -113,7 +126,7 @@ export function stockView(
   { stock, parts }: Pick<WellPlan, "stock" | "parts">,
   lengths: LengthSystem,
 ): Content {
-  const pieces = stacked(stock);
+  const pieces = stacked(stock, gapFor(stock));
   return {
     title: "Stock",
     says: "Sheets and boards with the parts laid out on them, the saw's cut left between.",

@@ -54,11 +54,11 @@ export function Checklist({ store, steps }: { readonly store: string; readonly s
               />
               <span>{says}</span>
             </label>
-            {cautions.map((caution) => (
-              <p key={caution} className={look.caution}>
-                <strong>Caution.</strong> {caution}
+            {cautions.length > 0 && (
+              <p className={look.caution}>
+                <strong>Caution.</strong> {cautions.join(" ")}
               </p>
-            ))}
+            )}
           </li>
         ))}
       </ol>

@@ -48,7 +48,7 @@ export function Downloads({
         {sheets.length} sheets of {PAPER[paper]}: a check page, the drawings to scale, the plan in words with
         its list to tick, and full-size templates to tape together.
       </p>
-      <p className="row">
+      <div className="row">
         <a className="button main" href={href("pdf", {})} download>
           Everything in one PDF, {PAPER[paper]}
           {corrected && ", corrected"}
@@ -62,7 +62,7 @@ export function Downloads({
         <a className="button" href={href("pdf", { of: "check" })} download>
           Check page only
         </a>
-      </p>
+      </div>
       <TidyForm action={`${path}#paper`} label="Paper" className={look.choices}>
         <Carried asked={asked} />
         <div>

@@ -28,10 +28,10 @@ export function FasteningSection({ plan, well }: { readonly plan: CutPlan; reado
             value: unbroken(drain.hole.text),
             note: `for a tube ${boughtSize(drain.tubeOutsideMm, lengths)} outside, bedded`,
           },
-          { name: "Centre from the centreline", value: write(drain.acrossMm) },
+          { name: "Centre from the centreline", value: writtenUp(drain.acrossMm, lengths) },
           {
             name: "Centre above the sole",
-            value: write(drain.aboveSoleMm),
+            value: writtenUp(drain.aboveSoleMm, lengths),
             ...(drain.belowSeatMm !== undefined && {
               note: `square to it; on the transom ${write(drain.belowSeatMm)} below the seat, down the inside face`,
             }),
@@ -86,7 +86,7 @@ function Screws({
               <th scope="row">{capital(joint.says)}</th>
               <td>
                 {joint.screw
-                  ? `${joint.count} of ${unbroken(joint.screw.text)}, ${joint.gauge}`
+                  ? `${joint.count} of ${unbroken(joint.screw.text)}, ${joint.gauge.replace(" ", "\u00a0")}`
                   : "none is short enough: glue only"}
               </td>
               <td>

@@ -3,6 +3,7 @@ import { Mind } from "#app/_parts/cut-plan/mind.tsx";
 import { onScreen, PlanFigure } from "#app/_parts/cut-plan/plan-figure.tsx";
 import { capital, cautionsOf } from "#app/_parts/cut-plan/words.ts";
 import { unbroken } from "#app/_parts/report/writing.ts";
+import { boughtSize } from "#lib/draw/paper/figures.ts";
 import { notchView } from "#lib/draw/paper/notch-view.ts";
 import type { Marked } from "#lib/fit/cut-plan/marked.ts";
 import type { NotchPlan } from "#lib/fit/cut-plan/notch.ts";
@@ -71,9 +72,9 @@ function figuresOf(notch: NotchPlan, lengths: LengthSystem): PlanFigureOf[] {
     },
     {
       name: "Inside corners",
-      value: `R ${write(corner.radiusMm)}`,
+      value: `R ${boughtSize(corner.radiusMm, lengths)}`,
       ...(notch.action !== "none" && {
-        note: `bored ${write(corner.boreMm)} across: a sharp inside corner gathers the strain and cracks (common practice)`,
+        note: `bored ${boughtSize(corner.boreMm, lengths)} across: a sharp inside corner gathers the strain and cracks (common practice)`,
       }),
     },
   ];

@@ -1,4 +1,5 @@
 import "server-only";
+import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { FileOf } from "#app/_parts/cut-plan/files.ts";
@@ -15,11 +16,15 @@ export interface Named {
   readonly approval?: string | undefined;
 }
 
+/** A short code for this very plan: another figure anywhere, another code. */
+export const codeOf = (plan: CutPlan): string =>
+  createHash("sha1").update(JSON.stringify(plan)).digest("hex").slice(0, 6).toUpperCase();
+
 /** The title block's particulars. Fields nobody has filled stay empty, to be written in by hand. */
 export function stampOf({ stern, motors }: Planned, plan: CutPlan, { owner, approval }: Named = {}): Stamp {
   return {
-    record: stern.record.label,
-    identification: `${plan.stern} / ${motors.map(({ record }) => record.id).join(", ")}`,
+    record: `${stern.record.label}, for ${motors.map(({ record }) => record.label).join(", ")}`,
+    identification: `${plan.stern} / ${codeOf(plan)}`,
     owner: owner ?? "",
     creator: "Sternwright",
     approval: approval ?? "",

@@ -41,8 +41,8 @@ function Part({ part, lengths }: { readonly part: CutPart; readonly lengths: Len
     <article aria-labelledby={`part-${id}`} className={`stack-near ${look.part}`}>
       <h3 id={`part-${id}`}>{name}</h3>
       <p>
-        {capital(from)}; {up(overallMm[0])} by {up(overallMm[1])} over all. Marked face: {face}.
-        {round.length > 0 && ` Notched round ${round.join(", ")}.`} {notes.join(" ")}
+        {capital(from)}; {up(overallMm[0])} {stock.kind === "sheet" ? `by ${up(overallMm[1])}` : "long"} over
+        all. Marked face: {face}.{round.length > 0 && ` Notched round ${round.join(", ")}.`} {notes.join(" ")}
       </p>
       <PlanFigure id={`drawing-${id}`} content={onScreen(partView(part, lengths))} lengths={lengths} />
       <Saw part={part} lengths={lengths} />

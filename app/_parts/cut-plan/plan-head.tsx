@@ -1,11 +1,12 @@
 import Link from "next/link";
+import { codeOf } from "#app/_parts/cut-plan/paper.ts";
 import type { Planned } from "#app/_parts/cut-plan/planned.ts";
 import { TitleStrip } from "#app/_parts/sheet/title-strip.tsx";
 
 /** The title strip of a plan, and a word where its records are invented. */
 export function PlanHead({
   kind,
-  planned: { stern, motors },
+  planned: { stern, motors, plan },
 }: {
   readonly kind: string;
   readonly planned: Planned;
@@ -34,6 +35,7 @@ export function PlanHead({
               its numbers
             </Link>,
           ],
+          ...(plan?.notch ? [["Plan", codeOf(plan)] as const] : []),
         ]}
       />
       {demo && (

@@ -16,12 +16,20 @@ export function usualTexts(
     ...(plan?.notch && { seatMm: plan.notch.seatMm }),
   };
   const own = (key: string) =>
-    Object.hasOwn(sternFields, key) ? stern[key as keyof typeof sternFields]?.value : undefined;
+    // The drop of a well on paper is counted from the uncut top: only the plan knows the new one.
+    key !== "soleDropMm" && Object.hasOwn(sternFields, key)
+      ? stern[key as keyof typeof sternFields]?.value
+      : undefined;
   return Object.fromEntries(
     (Object.keys(cutFields) as CutKey[]).flatMap((key) => {
       const value = [shape[key], defaults[key], own(key)].find((each) => typeof each === "number");
       if (typeof value !== "number") return [];
-      return [[key, cutFields[key].unit === "deg" ? inDegrees(value) : boughtSize(value, lengths)]];
+      return [
+        [
+          key,
+          cutFields[key].unit === "deg" ? inDegrees(value) : boughtSize(Number(value.toFixed(4)), lengths),
+        ],
+      ];
     }),
   );
 }

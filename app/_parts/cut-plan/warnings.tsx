@@ -1,9 +1,12 @@
 import type { Planned } from "#app/_parts/cut-plan/planned.ts";
 import { unbroken } from "#app/_parts/report/writing.ts";
+import type { Warning } from "#lib/fit/cut-plan/nearby.ts";
+import type { WellPlan } from "#lib/fit/cut-plan/plan.ts";
 
 /** What is to be heeded before anything else: choices that cannot be built, what stands near the cuts, and what the plan is and is not. */
 export function Warnings({ planned: { plan, impossible, reading, motors } }: { readonly planned: Planned }) {
   const named = (text: string) => motors.find(({ record }) => text.startsWith(record.id))?.record.label;
+  const heed = [...(plan?.warnings ?? []), ...(plan?.well ? ofWell(plan.well) : [])];
   return (
     <>
       {!reading.ok && (
@@ -21,11 +24,11 @@ export function Warnings({ planned: { plan, impossible, reading, motors } }: { r
           </p>
         </div>
       )}
-      {plan && plan.warnings.length > 0 && (
+      {heed.length > 0 && (
         <section aria-labelledby="heed" className="notice trouble">
           <h2 id="heed">To heed first</h2>
           <ul>
-            {plan.warnings.map(({ about, says }) => (
+            {heed.map(({ about, says }) => (
               <li key={`${about} ${says}`}>
                 {motors.length > 1 && named(about) && <strong>{named(about)}: </strong>}
                 {unbroken(says)}
@@ -45,3 +48,9 @@ export function Warnings({ planned: { plan, impossible, reading, motors } }: { r
     </>
   );
 }
+
+/** What of a well is to be heeded before it is built. */
+const ofWell = ({ front, drain }: WellPlan): Warning[] => [
+  ...(front.aboveSheerMm > 0 ? [{ about: "the front", says: front.says }] : []),
+  ...(drain.lowest === "front" ? [{ about: "the drains", says: drain.says }] : []),
+];

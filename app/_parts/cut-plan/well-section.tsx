@@ -103,11 +103,10 @@ function Marks({ well, lengths }: { readonly well: WellPlan; readonly lengths: L
           {well.marks.map(({ at, acrossMm, topAboveDatumMm, underAboveDatumMm, belowSheerMm }) => (
             <tr key={at}>
               <th scope="row">{capital(at)}</th>
-              {[acrossMm, topAboveDatumMm, underAboveDatumMm, belowSheerMm].map((mm, i) => (
-                <td key={`${at} ${["across", "top", "under", "sheer"][i]}`} className="number">
-                  {unbroken(lengthWriter(lengths)(mm))}
-                </td>
-              ))}
+              <td className="number">{writtenUp(acrossMm, lengths)}</td>
+              <td className="number">{writtenUp(topAboveDatumMm, lengths)}</td>
+              <td className="number">{writtenUp(underAboveDatumMm, lengths)}</td>
+              <td className="number">{unbroken(lengthWriter(lengths)(belowSheerMm))}</td>
             </tr>
           ))}
         </tbody>

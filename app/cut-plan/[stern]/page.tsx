@@ -8,6 +8,7 @@ import { Downloads } from "#app/_parts/cut-plan/downloads.tsx";
 import { FasteningSection } from "#app/_parts/cut-plan/fastening-section.tsx";
 import { Missing } from "#app/_parts/cut-plan/missing.tsx";
 import { NotchSection } from "#app/_parts/cut-plan/notch-section.tsx";
+import { OnThisSheet } from "#app/_parts/cut-plan/on-this-sheet.tsx";
 import { PartsSection } from "#app/_parts/cut-plan/parts-section.tsx";
 import { PickMotors } from "#app/_parts/cut-plan/pick-motors.tsx";
 import { PlanHead } from "#app/_parts/cut-plan/plan-head.tsx";
@@ -57,6 +58,7 @@ export default async function CutPlanPage({ params, searchParams }: Address) {
         <>
           <div className="row not-printed">
             <UnitsLinks asked={asked} path={path} />
+            {plan && <OnThisSheet plan={plan} />}
           </div>
           <Warnings planned={found} />
           {plan && <Missing plan={plan} planned={found} />}

@@ -27,11 +27,13 @@ export function checkPage(paper: PaperSize, stamp: Stamp, factor = 1): Drawing {
   const textAt = barsAt - 62;
   const marks: Mark[] = [
     lettering([left, top - 5 * scale], "CHECK PAGE: measure before you mark", { height: 5, bold: true }),
-    lettering(
-      [left, top - 13 * scale],
-      `${stamp.record}. ${stamp.identification}. Version ${stamp.version}, ${stamp.issued}`,
-      { height: 2.5 },
-    ),
+    ...folded(
+      `${stamp.identification}. ${stamp.record}. Version ${stamp.version}, ${stamp.issued}`,
+      2.5,
+      breadth - 50,
+    )
+      .slice(0, 2)
+      .map((text, i) => lettering([left, top - (12 + i * 4.5) * scale], text, { height: 2.5 })),
     square([left, squareAt], CHECK_SQUARE, "check square"),
     lettering([left + CHECK_SQUARE / 2, squareAt + CHECK_SQUARE / 2], "50 mm square", {
       height: 2.5,

@@ -60,6 +60,7 @@ function wellLines(well: WellPlan, lengths: CutPlan["lengths"]): Line[] {
 /** All lines of the plan in words. */
 function linesOf(plan: CutPlan): Line[] {
   return [
+    plain(`For the stern ${plan.stern} and ${plan.motors.join(", ")}.`),
     head("Advice"),
     ...plan.advice.map(plain),
     plain(plan.rounding),

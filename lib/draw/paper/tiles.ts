@@ -206,7 +206,7 @@ function band(template: Template, banner: Banner, margin: number, wide: number, 
     ],
     ["Print at 100 %. The square must measure 50 mm both ways, else do not use it.", 2.2, false],
     ["Lay sheets over each other by 10 mm, cross on cross.", 2.2, false],
-    [`${stamp.record}. ${stamp.identification}`, 2.2, false],
+    [`${stamp.identification}. ${stamp.record}`, 2.2, false],
     [`Version ${stamp.version}, ${stamp.issued}`, 2.2, false],
   ];
   // The last lines leave room for the map of tiles.

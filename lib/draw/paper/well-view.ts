@@ -42,6 +42,8 @@ export function wellView(well: WellPlan, lengths: LengthSystem): View {
   const under = well.parts.filter(({ id }) => id.includes("cleat"));
   const beam = well.parts.find(({ id }) => id === "front-beam")!;
   const { wellDepthMm: deep, wellWidthAftMm: aft, wellWidthFrontMm: front } = well.shape;
+  // Words stand clear of the cleats under the sole's edges.
+  const inside = (under[0]?.stock.thicknessMm ?? 0) + Math.abs(aft - front) / 4;
   const dimension = (
     from: Flat,
     to: Flat,
@@ -75,8 +77,12 @@ export function wellView(well: WellPlan, lengths: LengthSystem): View {
         ],
         { line: "centre", of: "centreline" },
       ),
-      lettering([-aft / 2 + 4 * scale, deep / 2], "PORT", { height: 3.5, bold: true }),
-      lettering([aft / 2 - 4 * scale, deep / 2], "STARBOARD", { height: 3.5, bold: true, align: "end" }),
+      lettering([-aft / 2 + inside + 4 * scale, deep / 2], "PORT", { height: 3.5, bold: true }),
+      lettering([aft / 2 - inside - 4 * scale, deep / 2], "STARBOARD", {
+        height: 3.5,
+        bold: true,
+        align: "end",
+      }),
       lettering([8 * scale, deep - 9 * scale], "FORWARD", { height: 3.5, bold: true }),
       lettering([8 * scale, 6 * scale], "AFT", { height: 3.5, bold: true }),
       dimension(

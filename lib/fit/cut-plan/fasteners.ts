@@ -29,6 +29,10 @@ export function screwPositions(lengthMm: number, spacingMm: number, endMm: numbe
   return Array.from({ length: gaps + 1 }, (_, k) => endMm + (between * k) / gaps);
 }
 
+/** A second row midway between the screws of a first, so that the two never meet inside a cleat; the first row again where it has one screw only. */
+export const between = (row: readonly number[]): number[] =>
+  row.length < 2 ? [...row] : row.slice(1).map((at, k) => (row[k]! + at) / 2);
+
 /** The screws of one joint. */
 export interface ScrewJoint {
   readonly id: string;
@@ -57,18 +61,20 @@ export interface Screwing {
 
 const gaugeFor = (stack: number): Gauge => GAUGES.find(({ upToMm }) => stack <= upToMm)!.gauge;
 
-/** Screws for a joint along `lengthMm` through `layersMm`. */
+/** Screws for a joint along `lengthMm` through `layersMm`; `second` where another row already stands in the same wood. */
 export function screwJoint(
   id: string,
   says: string,
   layersMm: readonly number[],
   lengthMm: number,
   { coverMm, spacingMm, wood, lengths }: Screwing,
+  second = false,
 ): ScrewJoint {
   const stack = stackMm(layersMm);
   const length = longestScrewMm(layersMm, coverMm, lengths);
   const gauge = gaugeFor(stack);
-  const positionsMm = screwPositions(lengthMm, spacingMm, joinery.screwEndMm.value);
+  const row = screwPositions(lengthMm, spacingMm, joinery.screwEndMm.value);
+  const positionsMm = second ? between(row) : row;
   return {
     id,
     says,

@@ -117,11 +117,11 @@ function jointsOf({ shape, choices }: Well, parts: readonly CutPart[]): ScrewJoi
           ? { what: "the front beam", layer: choices.frontThicknessMm }
           : undefined;
       const place = name.charAt(0).toLowerCase() + name.slice(1);
-      const joint = (what: string, layers: number[]) =>
-        screwJoint(`${id}: ${what}`, `${place}: ${what}`, layers, topMm, screwing);
+      const joint = (what: string, layers: number[], second = false) =>
+        screwJoint(`${id}: ${what}`, `${place}: ${what}`, layers, topMm, screwing, second);
       return [
         joint("sole down into it", [sole, deep]),
-        ...(onto ? [joint(`through it into ${onto.what}`, [thick, onto.layer])] : []),
+        ...(onto ? [joint(`through it into ${onto.what}`, [thick, onto.layer], true)] : []),
       ];
     });
 }
