@@ -56,6 +56,9 @@ export default async function Home() {
                 <Link className="button" href="/sterns/new">
                   Enter an uncut stern
                 </Link>
+                <Link className="button" href="/cut-plan">
+                  Cut plan and templates
+                </Link>
               </p>
             </Errand>
             <Errand who="In a club" title="Our measurements">

@@ -38,7 +38,7 @@ export function AsBuiltResult({
         </p>
       )}
       <h3>What can still be trimmed</h3>
-      <ul>
+      <ul className="words">
         {trim.map((each) => (
           <li key={each.cut}>
             {each.says} {unbroken(trimWords(each, lengths))}
@@ -49,7 +49,7 @@ export function AsBuiltResult({
       {report.verdict !== "fits" && report.remedies.length > 0 && (
         <>
           <h3>What would serve</h3>
-          <ul>
+          <ul className="words">
             {report.remedies.map(({ says }) => (
               <li key={says}>{unbroken(says)}</li>
             ))}

@@ -68,7 +68,10 @@ function figuresOf(notch: NotchPlan, lengths: LengthSystem): PlanFigureOf[] {
     {
       name: "Half width, centreline to each cheek",
       value: unbroken(halfWidth.text),
-      note: `${ROUNDED[halfWidth.rounded]}; the motors ask ${write(notch.leastHalfMm)}, the rest is room for the give-or-take of the numbers`,
+      note:
+        notch.action === "none"
+          ? `the motors ask ${write(notch.leastHalfMm)}`
+          : `${ROUNDED[halfWidth.rounded]}; the motors ask ${write(notch.leastHalfMm)}, the rest is room for the give-or-take of the numbers`,
     },
     {
       name: "Inside corners",

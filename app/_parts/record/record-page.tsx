@@ -71,6 +71,11 @@ export async function RecordPage({
         <Link className="button" href={`/${kind}s/${id}/history`}>
           History
         </Link>
+        {kind === "stern" && (
+          <Link className="button" href={`/cut-plan/${id}`}>
+            Cut plan
+          </Link>
+        )}
         <a className="button" href={`/api/${kind}s/${id}/export`} download>
           Export this {kind}
         </a>

@@ -3,6 +3,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { AsBuiltForm } from "#app/_parts/cut-plan/as-built-form.tsx";
 import { AsBuiltResult, KeepIt } from "#app/_parts/cut-plan/as-built-result.tsx";
+import { AsMeasured } from "#app/_parts/cut-plan/as-measured.tsx";
 import { type CutAsked, cutAskedFrom, cutQuery } from "#app/_parts/cut-plan/asked.ts";
 import { builtFrom } from "#app/_parts/cut-plan/built.ts";
 import { PlanHead } from "#app/_parts/cut-plan/plan-head.tsx";
@@ -69,6 +70,7 @@ function Measured({
       <AsBuiltForm path={path} asked={asked} sawn={sawn} told={told} />
       {typed && reading.ok && (
         <>
+          <AsMeasured sawn={sawn} measured={reading.value} lengths={asked.lengths} />
           {motors.map(({ record }) => (
             <AsBuiltResult
               key={record.id}

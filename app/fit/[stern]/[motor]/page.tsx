@@ -126,6 +126,11 @@ export default async function ReportPage({ params, searchParams }: Address) {
       <MarginChart found={report.checks} lengths={lengths} />
       <FourFigures report={report} stern={rig.stern} lengths={lengths} />
       <Remedies report={report} asked={asked} pins={rig.motor.pinAnglesDeg ?? []} />
+      <p className="not-printed">
+        <Link className="button" href={`/cut-plan/${sternId}?motors=${motorId}&units=${lengths}`}>
+          Cut plan: what to saw, full size
+        </Link>
+      </p>
       <NumbersBehind
         sorted={sortedByHow(rig, filled, stern.record, new Set(estimates.map(({ key }) => key)))}
       />
