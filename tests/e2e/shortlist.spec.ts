@@ -89,5 +89,6 @@ test.describe("A buyer's shortlist", () => {
     await page.setViewportSize({ width: 360, height: 740 });
     await page.goto(`/shortlist/${STERN}`);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+    expect((await page.request.get("/shortlist/nobody-has-this-stern")).status()).toBe(404);
   });
 });

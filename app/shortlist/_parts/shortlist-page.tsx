@@ -51,7 +51,7 @@ export async function ShortlistPage({
         title={found.one.record.label}
         particulars={[
           [kind === "motor" ? "Stern" : "Motor", <NumbersLink key="numbers" kind={kind} id={id} />],
-          [kind === "motor" ? "Motors tried" : "Sterns tried", found.others.length],
+          [kind === "motor" ? "Motors tried" : "Sterns tried", found.others.length.toLocaleString("en-GB")],
         ]}
       />
       {found.one.demo && (

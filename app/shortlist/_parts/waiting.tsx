@@ -19,7 +19,12 @@ export function Waiting({ total, done }: { readonly total: number; readonly done
       <p>
         <label htmlFor="worked">{words}</label>
       </p>
-      <progress id="worked" max={total} value={done} style={{ width: "100%", height: "1.5rem" }}>
+      <progress
+        id="worked"
+        max={total}
+        value={done}
+        style={{ width: "100%", height: "1.5rem", accentColor: "var(--accent)" }}
+      >
         {words}
       </progress>
       <noscript>
