@@ -31,6 +31,7 @@ export function RecordList({ kind, rows, sieve }: { kind: Kind; rows: readonly R
       <form
         className="sifting not-printed"
         role="search"
+        aria-label="This list"
         action={`/${kind}s`}
         onSubmit={(event) => event.preventDefault()}
       >

@@ -55,7 +55,13 @@ export function SearchBox() {
 
   return (
     // biome-ignore lint/a11y/useSemanticElements: <search> is not known to every browser a boatyard has
-    <form className={`${look.search} not-printed`} role="search" action="/motors" onSubmit={submit}>
+    <form
+      className={`${look.search} not-printed`}
+      role="search"
+      aria-label="Motors and sterns"
+      action="/motors"
+      onSubmit={submit}
+    >
       <label className="unseen" htmlFor={`${ids}box`}>
         Find a motor or a stern
       </label>
