@@ -165,14 +165,14 @@ export function trimSheet(drawn: TrimDrawn): Drawing | undefined {
   const room = extent(things(drawn, alone), 1);
   const wide = room.right - room.left + 900;
   const scale = SCALES.find((each) => wide / each <= WIDE) ?? SCALES.at(-1)!;
-  const drop = room.top - room.bottom + 15 * scale;
+  const drop = room.top - room.bottom + 21 * scale;
   const places = [alone, { level: after, drop, title: "ALL ABOARD", masses }];
   const marks = places.flatMap((place) => profileOf(drawn, place, room, scale));
   const { left, right, bottom, top: high } = extent(marks, scale);
   const window: Window = {
     left: left - EDGE * scale,
     right: right + EDGE * scale,
-    bottom: bottom - 9 * scale,
+    bottom: bottom - 13 * scale,
     top: high + 3 * scale,
   };
   const bar = barLength(scale, lengths);
@@ -184,11 +184,11 @@ export function trimSheet(drawn: TrimDrawn): Drawing | undefined {
     marks: [
       ...marks,
       lettering(
-        [window.left + 2 * scale, window.bottom + 2.5 * scale],
+        [window.left + 2 * scale, window.bottom + 1.5 * scale],
         `1:${scale}; all but the stern is typical`,
         { height: 2.2 },
       ),
-      ...scaleBar([window.right - bar - 12 * scale, window.bottom + 3 * scale], scale, lengths),
+      ...scaleBar([window.right - bar - 12 * scale, window.bottom + 6.5 * scale], scale, lengths),
     ],
   };
 }
@@ -201,7 +201,7 @@ function profileOf(drawn: TrimDrawn, place: Place, room: Window, scale: number):
     ...waterSurface(-place.drop, left, right, left + 6 * scale, scale),
     ...loads(drawn, place, scale),
     ...heights(drawn, place, scale),
-    lettering([left, room.top - place.drop + 4 * scale], place.title, { height: 2.5, bold: true }),
+    lettering([left, room.top - place.drop + 10 * scale], place.title, { height: 2.5, bold: true }),
   ];
 }
 

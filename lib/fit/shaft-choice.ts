@@ -4,6 +4,7 @@
  */
 import { limitOf } from "#lib/checks/check.ts";
 import { plateAboveDatum, plateHeight, runningHoleNumber } from "#lib/checks/plate-height.ts";
+import { freeboardWith } from "#lib/fit/afloat-word.ts";
 import { examine } from "#lib/fit/examine.ts";
 import { notchWidthNeed, seatNeed } from "#lib/fit/needs.ts";
 import { COVERAGE_FACTOR, combined, standardUncertainty } from "#lib/quantity/uncertainty.ts";
@@ -40,6 +41,8 @@ export interface SeatChoice {
   readonly keepsWindowNow?: boolean;
   /** Seat asked for above the water without the motor. */
   readonly freeboard?: number;
+  /** The same with this motor, two persons amidships and a portable tank aboard. */
+  readonly freeboardLoaded?: number;
 }
 
 /** Room each side beyond the least a notch needs: what saw, tape and numbers err by between them (common practice, no source). */
@@ -97,6 +100,7 @@ export function motorChoice(motor: Motor, stern: Stern): SeatChoice | undefined 
   const spare = sawSpare(motor, withSeat(stern, seats.middle));
   const fromTo = spare === undefined ? undefined : ([seats.low + spare, seats.high - spare] as const);
   const mounting = mount(valuesOf(motor, withSeat(stern, seats.middle)));
+  const freeboardLoaded = freeboardWith(motor, stern, seats.middle);
   return {
     motor: motor.id,
     shaftClass: motor.shaftClass,
@@ -106,6 +110,7 @@ export function motorChoice(motor: Motor, stern: Stern): SeatChoice | undefined 
     hole: hole + 1,
     attitudeDeg: rig.motor.pinAnglesDeg![hole]! - rig.stern.rakeDeg!,
     ...against(rig, seats.middle),
+    ...(freeboardLoaded !== undefined && { freeboardLoaded }),
     ...nowFor(rig, () => plateAboveDatum(rig, hole)),
   };
 }

@@ -10,6 +10,7 @@ import { motorPatchSchema, motorSchema } from "#lib/entry/motor.ts";
 import { fitRequestSchema } from "#lib/entry/pairing.ts";
 import { sternPatchSchema, sternSchema } from "#lib/entry/stern.ts";
 import { COMMENT_MOST, RAW_MOST } from "#lib/entry/taking.ts";
+import { twoRequestSchema } from "#lib/entry/two.ts";
 import { ENGINE_VERSION } from "#lib/fit/report.ts";
 
 /** What is sent, as JSON Schema, out of the very schemas that check it. */
@@ -103,6 +104,14 @@ export function openApiDocument(): object {
           responses: { 200: answer("The report.", "Report"), ...problems(400, 404, 413, 415, 422) },
         },
       },
+      "/api/fit/two": {
+        post: {
+          operationId: "fitTwo",
+          summary: "The report of two motors on one stern. Changes nothing; any program may ask.",
+          requestBody: body("TwoRequest"),
+          responses: { 200: answer("The report."), ...problems(400, 404, 413, 415, 422) },
+        },
+      },
       ...recordPaths("motor"),
       ...recordPaths("stern"),
       ...listPaths(),
@@ -156,6 +165,7 @@ export function openApiDocument(): object {
         SternPatch: sent(sternPatchSchema),
         Limits: sent(limitsSchema),
         FitRequest: sent(fitRequestSchema),
+        TwoRequest: sent(twoRequestSchema),
         CutRequest: sent(cutRequestSchema),
         Taking: taking,
         Report: report,

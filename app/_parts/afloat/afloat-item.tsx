@@ -18,7 +18,7 @@ export function AfloatItem({ one, lengths }: { readonly one: ReportAfloat; reado
         <h3>{one.question}</h3>
         <p>{unbroken(one.says)}</p>
         <p className="small soft">
-          {STANDING[one.standing]}. {one.is} <Link href={`/checks#${one.id}`}>Why it is asked</Link>
+          {one.is} <Link href={`/checks#${one.id}`}>Why it is asked</Link>
           {one.limit && (
             <>
               ; the limit: <Limit one={one} lengths={lengths} />
@@ -40,8 +40,6 @@ export function AfloatItem({ one, lengths }: { readonly one: ReportAfloat; reado
     </li>
   );
 }
-
-const STANDING = { rule: "A rule", yardstick: "A yardstick", estimate: "An estimate" } as const;
 
 function Limit({ one, lengths }: { one: ReportAfloat; lengths: LengthSystem }) {
   const { value, unit, source, standard } = one.limit!;

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { AfloatItem } from "#app/_parts/afloat/afloat-item.tsx";
 import { LoadForm } from "#app/_parts/afloat/load-form.tsx";
 import type { Asked } from "#app/_parts/report/asked.ts";
@@ -15,11 +16,14 @@ export function AfloatSection({
   stern,
   load,
   asked,
+  two,
 }: {
   readonly found: readonly ReportAfloat[];
   readonly stern: SternValues;
   readonly load: TypedAboard;
   readonly asked: Asked;
+  /** Where this motor is tried with another on the same stern. */
+  readonly two: string;
 }) {
   const { lengths } = asked;
   const idle = found.filter(({ outcome }) => outcome === "not asked");
@@ -33,6 +37,9 @@ export function AfloatSection({
         label, the local authority and licensed surveyors go before them. Every number leads to its source.
       </p>
       <LoadForm load={load} asked={asked} />
+      <p className="small not-printed">
+        <Link href={two}>A second motor on this stern</Link>: a pair, or a small auxiliary beside this one.
+      </p>
       <TrimDrawing found={found} stern={stern} lengths={lengths} />
       <ol className={`plain ${look.answers}`}>
         {found

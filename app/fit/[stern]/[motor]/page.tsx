@@ -155,7 +155,13 @@ export default async function ReportPage({ params, searchParams }: Address) {
       )}
       <ClearanceTable clearances={report.clearances} lengths={lengths} like={estimates.length > 0} />
       <CheckList report={report} lengths={lengths} />
-      <AfloatSection found={report.afloat} stern={rig.stern} load={load} asked={asked} />
+      <AfloatSection
+        found={report.afloat}
+        stern={rig.stern}
+        load={load}
+        asked={asked}
+        two={`/two/${sternId}?units=${lengths}&first=${motorId}`}
+      />
     </>
   );
 }
