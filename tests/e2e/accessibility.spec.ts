@@ -28,6 +28,11 @@ async function pagesToSee(page: Page): Promise<string[]> {
     "/checks",
     "/measuring",
     `/fit/${stern}/${motor}`,
+    `/shortlist/${stern}`,
+    `/motors/${motor}/sterns`,
+    `/shaft/${stern}`,
+    `/cut-plan/${stern}?motors=${motor}`,
+    "/sale",
   ];
 }
 

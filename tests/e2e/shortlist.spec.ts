@@ -5,7 +5,7 @@ const STERN = "vee-runabout-long-well";
 test.describe("A buyer's shortlist", () => {
   test("puts the motors that fit first, with their room to spare in words", async ({ page }) => {
     await page.goto(`/shortlist/${STERN}`);
-    await expect(page.getByText(/\d+ fit, \d+ cannot be told yet, \d+ foul/)).toBeVisible();
+    await expect(page.getByText(/[1-9]\d* fit, [1-9]\d* cannot be told yet, [1-9]\d* foul/)).toBeVisible();
     const rows = page.locator("ol > li");
     await expect(rows.first()).toContainText("Fits");
     await expect(rows.first()).toContainText(/to spare/);
@@ -15,7 +15,8 @@ test.describe("A buyer's shortlist", () => {
     const order = ["Fits", "Cannot tell", "Fouls"];
     const places = verdicts.map((verdict) => order.indexOf(verdict));
     expect(places).toEqual(places.toSorted((a, b) => a - b));
-    expect(new Set(places).size).toBe(3);
+    // The list may go on over the page: what stands on the first one is in order, and of more than one kind.
+    expect(new Set(places).size).toBeGreaterThan(1);
   });
 
   test("is narrowed in its address, and says so when nothing is left", async ({ page }) => {
