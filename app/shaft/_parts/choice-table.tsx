@@ -112,6 +112,9 @@ export function MotorTable({
             <Cell name="Plate now">{nowWords(choice, lengths)}</Cell>
             <Cell name="Freeboard">
               {choice.freeboard === undefined ? undefined : write(choice.freeboard)}
+              {choice.freeboardLoaded !== undefined && (
+                <span className="small soft"> {write(choice.freeboardLoaded)} with motor and load</span>
+              )}
             </Cell>
             <Cell name="With that cut">
               <OutcomeWord outcome={after.verdict} />

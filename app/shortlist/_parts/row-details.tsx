@@ -5,6 +5,7 @@ import { spareWords } from "#app/_parts/report/plain-words.ts";
 import { unbroken } from "#app/_parts/report/writing.ts";
 import look from "#app/shortlist/_parts/shortlist.module.css";
 import { checks } from "#lib/checks/index.ts";
+import type { AfloatWord } from "#lib/fit/afloat-word.ts";
 import type { Row } from "#lib/fit/shortlist.ts";
 import type { LengthSystem } from "#lib/quantity/words.ts";
 
@@ -13,11 +14,13 @@ export function RowDetails({
   row,
   lengths,
   report,
+  afloat,
   well,
 }: {
   readonly row: Row;
   readonly lengths: LengthSystem;
   readonly report: string;
+  readonly afloat: AfloatWord;
   readonly well: string;
 }) {
   const asked = checks.filter(({ id }) => row.answers[id] && row.answers[id].outcome !== "not asked");
@@ -40,6 +43,14 @@ export function RowDetails({
           );
         })}
       </ul>
+      <p className="small">
+        <OutcomeMark outcome={afloat.outcome} /> <strong>Afloat</strong>:{" "}
+        {WORDS[afloat.outcome].toLowerCase()}
+        {afloat.outcome !== "fits" &&
+          afloat.ids.length > 0 &&
+          ` (${afloat.ids.map((id) => id.replaceAll("-", " ")).join(", ")})`}
+        . Beside the verdict, not part of it.
+      </p>
       {left && <p className="small">It fouls as it hangs, so the moving motor was not tried.</p>}
       {row.missing.length > 0 && (
         <p className="small">Not known: {row.missing.map((key) => keyName(key).toLowerCase()).join(", ")}.</p>

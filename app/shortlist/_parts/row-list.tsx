@@ -13,6 +13,7 @@ import look from "#app/shortlist/_parts/shortlist.module.css";
 import { checks } from "#lib/checks/index.ts";
 import type { Kind } from "#lib/db/kind.ts";
 import type { Stored } from "#lib/db/records.ts";
+import { afloatWord } from "#lib/fit/afloat-word.ts";
 import type { Row } from "#lib/fit/shortlist.ts";
 import type { Motor } from "#lib/rig/motor.ts";
 import type { Stern } from "#lib/rig/stern.ts";
@@ -154,11 +155,16 @@ function Line({
         row={row}
         lengths={asked.lengths}
         report={report}
+        afloat={afloatOfRow(kind, one.record, other.record)}
         well={howWellWords(howWell(kind, other.record))}
       />
     </li>
   );
 }
+
+/** The questions afloat in one word. */
+const afloatOfRow = (kind: Kind, one: Motor | Stern, other: Motor | Stern) =>
+  kind === "motor" ? afloatWord(other as Motor, one as Stern) : afloatWord(one as Motor, other as Stern);
 
 const reportQuery = ({ lengths, like }: ListAsked): string => `?units=${lengths}${like ? "&like=1" : ""}`;
 
