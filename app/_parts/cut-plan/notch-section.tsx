@@ -1,8 +1,9 @@
 import { Figures, type PlanFigureOf } from "#app/_parts/cut-plan/figures.tsx";
 import { Mind } from "#app/_parts/cut-plan/mind.tsx";
-import { onScreen, PlanFigure } from "#app/_parts/cut-plan/plan-figure.tsx";
+import { PlanFigure } from "#app/_parts/cut-plan/plan-figure.tsx";
 import { capital, cautionsOf } from "#app/_parts/cut-plan/words.ts";
 import { unbroken } from "#app/_parts/report/writing.ts";
+import { onScreen } from "#lib/draw/on-screen.ts";
 import { boughtSize } from "#lib/draw/paper/figures.ts";
 import { notchView } from "#lib/draw/paper/notch-view.ts";
 import type { Marked } from "#lib/fit/cut-plan/marked.ts";
@@ -14,7 +15,7 @@ import look from "./cut-plan.module.css";
 const TITLES: Record<NotchPlan["action"], string> = {
   cut: "The notch",
   change: "The notch, to be changed",
-  none: "The notch serves as it is",
+  none: "The notch: nothing to saw",
 };
 
 /** The notch: its figures and tolerances, what to hook the tape on, where the saw stops, and its drawing. */
@@ -43,7 +44,11 @@ export function NotchSection({ plan, notch }: { readonly plan: CutPlan; readonly
           </p>
         </>
       ) : (
-        <p>Nothing is sawn: seat and cheeks as they are suit the motor.</p>
+        <p>
+          {plan.raiseMm === undefined
+            ? "Nothing is sawn: seat and cheeks as they are suit the motor."
+            : `Nothing is sawn: the seat is built up with a pad or riser ${unbroken(lengthWriter(lengths)(plan.raiseMm))} high, plumb.`}
+        </p>
       )}
     </section>
   );
@@ -60,11 +65,13 @@ function figuresOf(notch: NotchPlan, lengths: LengthSystem): PlanFigureOf[] {
   const { depth, halfWidth, corner, deeper, widerEachSide } = notch;
   const figures: PlanFigureOf[] = [
     { name: "Seat above the datum, plumb", value: write(notch.seatMm) },
-    {
-      name: "Depth down the face, from the uncut top",
-      value: unbroken(depth.along.text),
-      note: `${ROUNDED[depth.along.rounded]}; plumb it is ${write(depth.plumbMm)}`,
-    },
+    depth.along.markMm <= 0
+      ? { name: "Seat above the uncut top, plumb", value: write(-depth.plumbMm) }
+      : {
+          name: "Depth down the face, from the uncut top",
+          value: unbroken(depth.along.text),
+          note: `${ROUNDED[depth.along.rounded]}; plumb it is ${write(depth.plumbMm)}`,
+        },
     {
       name: "Half width, centreline to each cheek",
       value: unbroken(halfWidth.text),

@@ -1,6 +1,7 @@
 import { Mind } from "#app/_parts/cut-plan/mind.tsx";
-import { onScreen, PlanFigure } from "#app/_parts/cut-plan/plan-figure.tsx";
+import { PlanFigure } from "#app/_parts/cut-plan/plan-figure.tsx";
 import { capital, cautionsOf } from "#app/_parts/cut-plan/words.ts";
+import { onScreen } from "#lib/draw/on-screen.ts";
 import { boughtSize, writtenUp } from "#lib/draw/paper/figures.ts";
 import { partView } from "#lib/draw/paper/part-view.ts";
 import { sawWords } from "#lib/draw/saw-words.ts";

@@ -1,5 +1,4 @@
 import { bareSheet } from "#lib/draw/bare-sheet.ts";
-import type { View } from "#lib/draw/paper/page.ts";
 import type { Content } from "#lib/draw/sheet.ts";
 import { toSvg } from "#lib/draw/svg.ts";
 import type { LengthSystem } from "#lib/quantity/words.ts";
@@ -25,16 +24,4 @@ export function PlanFigure({
       </section>
     </figure>
   );
-}
-
-/** A view made for paper as one for the screen: its lines give the scale, its words and dimensions follow. */
-export function onScreen({ title, says, marks }: View): Content {
-  const isThing = ({ mark }: ReturnType<View["marks"]>[number]) => mark === "outline" || mark === "arc";
-  return {
-    title,
-    says,
-    things: marks(1).filter(isThing),
-    lettered: (scale) => marks(scale).filter((mark) => !isThing(mark)),
-    notes: [],
-  };
 }

@@ -1,6 +1,8 @@
 import type { CutChoicesSent } from "#lib/entry/cut-choices.ts";
+import { impossibleStern } from "#lib/entry/stern.ts";
 import { cutPlan } from "#lib/fit/cut-plan/cut-plan.ts";
 import type { CutPlan } from "#lib/fit/cut-plan/plan.ts";
+import type { Measured } from "#lib/quantity/measured.ts";
 import type { Motor } from "#lib/rig/motor.ts";
 import type { Stern } from "#lib/rig/stern.ts";
 
@@ -12,6 +14,9 @@ export function planOf(
   stern: Stern,
   choices: CutChoicesSent = {},
 ): { readonly plan: CutPlan } | { readonly impossible: string } {
+  const never =
+    choices.seatMm === undefined ? [] : impossibleStern({ ...stern, seatMm: given(choices.seatMm) });
+  if (never[0]) return { impossible: never[0].says };
   try {
     return { plan: cutPlan(motors, stern, choices) };
   } catch (caught) {
@@ -19,3 +24,5 @@ export function planOf(
     throw caught;
   }
 }
+
+const given = (value: number): Measured => ({ value, how: "measured" });

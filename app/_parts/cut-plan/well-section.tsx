@@ -1,7 +1,8 @@
 import { Figures } from "#app/_parts/cut-plan/figures.tsx";
-import { onScreen, PlanFigure } from "#app/_parts/cut-plan/plan-figure.tsx";
+import { PlanFigure } from "#app/_parts/cut-plan/plan-figure.tsx";
 import { capital } from "#app/_parts/cut-plan/words.ts";
 import { unbroken } from "#app/_parts/report/writing.ts";
+import { onScreen } from "#lib/draw/on-screen.ts";
 import { writtenUp } from "#lib/draw/paper/figures.ts";
 import { wellView } from "#lib/draw/paper/well-view.ts";
 import type { CutPlan, WellPlan } from "#lib/fit/cut-plan/plan.ts";

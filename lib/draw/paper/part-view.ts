@@ -21,13 +21,17 @@ export const partOutlines = ({ id, outline: marked, back }: CutPart): Mark[] => 
   outline(marked, { of: id }),
 ];
 
-/** Where an outline's left and right side stand at a height. */
+/** Where an outline's left and right side stand at a height; its furthest reach where it has nothing there. */
 export function sidesAt(spots: readonly Flat[], height: number): [left: number, right: number] {
   const crossings = spots.flatMap((a, i) => {
     const b = spots[(i + 1) % spots.length]!;
     if (a[1] > height === b[1] > height) return [];
     return [a[0] + ((height - a[1]) / (b[1] - a[1])) * (b[0] - a[0])];
   });
+  if (crossings.length === 0) {
+    const { left, right } = reachOf(spots);
+    return [left, right];
+  }
   return [Math.min(...crossings), Math.max(...crossings)];
 }
 

@@ -15,7 +15,7 @@ import type { CutPlan } from "#lib/fit/cut-plan/plan.ts";
 /** The views of a plan, in order: the notch, the well from above, each part. */
 export function viewsOfPlan({ notch, well, lengths }: CutPlan): View[] {
   return [
-    ...(notch ? [notchView(notch, lengths)] : []),
+    ...(notch && notch.depth.along.markMm > 0 ? [notchView(notch, lengths)] : []),
     ...(well ? [wellView(well, lengths), ...well.parts.map((part) => partView(part, lengths))] : []),
   ];
 }

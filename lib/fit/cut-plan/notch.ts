@@ -109,7 +109,9 @@ export function notchPlan(
     along: { ...along, markMm: topMm, rounded: seat.rounded },
     plumbMm: topMm * cos(stern.rakeDeg!.value),
   };
-  const action = !stern.seatMm ? "cut" : widens || seat.deeperMm > 0 ? "change" : "none";
+  // A seat at or over the uncut top is built up: there is nothing to saw.
+  const sawn = topMm > 0 && (!stern.seatMm || widens || seat.deeperMm > 0);
+  const action = !sawn ? "none" : stern.seatMm ? "change" : "cut";
   const room = { halfMm: half.markMm, topMm, rakeDeg: stern.rakeDeg!.value };
   return {
     action,
