@@ -60,10 +60,9 @@ function slid(
   parts = mounting.parts,
 ): number | undefined {
   if (!mounting.mechanism || !complete(mounting)) return undefined;
-  return leastSlide(mounting.mechanism, parts, (position) => solidOf(outlineAt(position)), limitMm, {
-    from,
-    to: REACH_MM,
-  }).position;
+  const range = { from, to: REACH_MM };
+  const at = (position: number) => solidOf(outlineAt(position));
+  return leastSlide(mounting.mechanism, parts, at, limitMm, range, { jumps: false }).position;
 }
 
 /** Narrowest notch that takes the bracket and leaves the moving motor its room each side; the cheeks are as deep as the notch. */

@@ -27,6 +27,11 @@ export interface Travel {
 
 /** Width of each certificate, mm. */
 const WITHIN = 0.01;
+export interface SlideOptions extends Pick<ClearanceOptions, "straight"> {
+  /** False leaves out the look at whether the need jumps near here, which costs as much as the slide. */
+  readonly jumps?: boolean;
+}
+
 /** The clearance at the place returned lies between the limit and this much above it, mm, unless the range begins there or the need jumps. */
 const SPARE = 0.015;
 /** Slides before bisecting. */
@@ -49,25 +54,31 @@ export function leastSlide(
   obstacleAt: (position: number) => Obstacle,
   limitMm: number,
   range: Travel,
-  options: Pick<ClearanceOptions, "straight"> = {},
+  { jumps = true, ...options }: SlideOptions = {},
 ): Slide {
-  const at = (position: number): Clearance =>
+  const at = (position: number, stopAbove?: number): Clearance =>
     leastClearance(mechanism, parts, obstacleAt(position), {
       ...options,
+      ...(stopAbove !== undefined && { stopAbove }),
       within: WITHIN,
       // A rough figure slides as well, so long as it falls short of the limit.
       withinOverlap: limitMm >= 0 ? 1 : WITHIN,
     });
-  const farthest = at(range.to);
+  // Where the beginning of the range already keeps the limit, by how much is nobody's question.
+  const first = at(range.from, jumps ? undefined : limitMm);
+  const slid = slide(at, limitMm, range, first);
+  const reached = slid.clearance.lowerMm >= limitMm;
+  const farthest = reached ? slid.clearance : at(range.to);
   if (farthest.lowerMm < limitMm) return { position: undefined, clearance: farthest, jumps: false };
-  const found = bisect(at, limitMm, slide(at, limitMm, range), { position: range.to, clearance: farthest });
+  const found = reached ? slid : bisect(at, limitMm, slid, { position: range.to, clearance: farthest });
+  if (!jumps) return { ...found, jumps: false };
   const shifted = (by: number): number => Math.min(range.to, Math.max(range.from, found.position + by));
   const before = shifted(-POSITION_CHANGE);
   const after = shifted(POSITION_CHANGE);
-  const jumps =
+  const moved =
     (before === found.position - POSITION_CHANGE && at(before).mm >= limitMm - LIMIT_CHANGE) ||
     (after === found.position + POSITION_CHANGE && at(after).mm < limitMm + LIMIT_CHANGE);
-  return { ...found, jumps };
+  return { ...found, jumps: moved };
 }
 
 interface Stand {
@@ -76,9 +87,9 @@ interface Stand {
 }
 
 /** Slides by the shortfall; ends where the limit is kept, or short of it when it creeps. */
-function slide(at: (position: number) => Clearance, limitMm: number, range: Travel): Stand {
+function slide(at: (position: number) => Clearance, limitMm: number, range: Travel, first: Clearance): Stand {
   let position = range.from;
-  let clearance = at(position);
+  let clearance = first;
   for (let step = 0; step < SLIDES && clearance.lowerMm < limitMm; step++) {
     position = Math.min(range.to, position + (limitMm + SPARE - clearance.mm));
     clearance = at(position);
@@ -88,7 +99,6 @@ function slide(at: (position: number) => Clearance, limitMm: number, range: Trav
 
 /** Halves the way between a place that falls short and one that keeps the limit until clearance or place is close enough. */
 function bisect(at: (position: number) => Clearance, limitMm: number, short: Stand, kept: Stand): Stand {
-  if (short.clearance.lowerMm >= limitMm) return short;
   let low = short.position;
   let best = kept;
   while (best.position - low > CLOSE && best.clearance.mm > limitMm + SPARE) {
