@@ -2,8 +2,8 @@ import { BUILT, type CutAsked } from "#app/_parts/cut-plan/asked.ts";
 import { Box, type Told, withText } from "#app/_parts/cut-plan/box.tsx";
 import { Carried } from "#app/_parts/cut-plan/downloads.tsx";
 import { TidyForm } from "#app/_parts/cut-plan/tidy-form.tsx";
-import { boughtSize } from "#lib/draw/paper/figures.ts";
 import { AS_BUILT_KEYS, type AsBuiltKey } from "#lib/entry/cut-choices.ts";
+import { formatLength } from "#lib/entry/length-format.ts";
 import { inDegrees } from "#lib/quantity/words.ts";
 import { type Stern, sternFields } from "#lib/rig/stern.ts";
 import look from "./cut-plan.module.css";
@@ -24,7 +24,7 @@ export function AsBuiltForm({
   const put = withText(path, asked, "built");
   const usual = (key: AsBuiltKey): string => {
     const value = sawn[key]!.value;
-    return `planned: ${sternFields[key].unit === "deg" ? inDegrees(value) : boughtSize(value, asked.lengths)}`;
+    return `planned: ${sternFields[key].unit === "deg" ? inDegrees(value) : formatLength(value, asked.lengths)}`;
   };
   return (
     <TidyForm action={path} label="As built" className="stack-near not-printed">

@@ -1,5 +1,5 @@
-import { boughtSize } from "#lib/draw/paper/figures.ts";
 import { AS_BUILT_KEYS, type AsBuiltKey } from "#lib/entry/cut-choices.ts";
+import { formatLength } from "#lib/entry/length-format.ts";
 import type { AsBuilt } from "#lib/fit/cut-plan/sawn.ts";
 import { inDegrees, type LengthSystem } from "#lib/quantity/words.ts";
 import { type Stern, sternFields } from "#lib/rig/stern.ts";
@@ -20,7 +20,7 @@ export function AsMeasured({
       ? "–"
       : sternFields[key].unit === "deg"
         ? inDegrees(value)
-        : boughtSize(Number(value.toFixed(4)), lengths);
+        : formatLength(value, lengths);
   return (
     <table className={look.narrow}>
       <caption>Measured after the saw</caption>

@@ -28,9 +28,9 @@ export function checkPage(paper: PaperSize, stamp: Stamp, factor = 1): Drawing {
   const marks: Mark[] = [
     lettering([left, top - 5 * scale], "CHECK PAGE: measure before you mark", { height: 5, bold: true }),
     ...folded(
-      `${stamp.identification}. ${stamp.record}. Version ${stamp.version}, ${stamp.issued}`,
+      `${stamp.identification}. Version ${stamp.version}, ${stamp.issued}. ${stamp.record}`,
       2.5,
-      breadth - 50,
+      breadth,
     )
       .slice(0, 2)
       .map((text, i) => lettering([left, top - (12 + i * 4.5) * scale], text, { height: 2.5 })),

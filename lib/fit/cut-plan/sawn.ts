@@ -8,6 +8,7 @@ import { notchWidthNeed, seatNeed } from "#lib/fit/needs.ts";
 import type { Report } from "#lib/fit/report.ts";
 import { cos } from "#lib/quantity/angle.ts";
 import type { Measured } from "#lib/quantity/measured.ts";
+import type { LengthSystem } from "#lib/quantity/words.ts";
 import { withNumber, withSeat } from "#lib/rig/alter.ts";
 import type { Motor } from "#lib/rig/motor.ts";
 import type { Stern, SternKey } from "#lib/rig/stern.ts";
@@ -57,13 +58,18 @@ export interface AsBuiltReport {
   readonly trim: readonly Trim[];
 }
 
-/** Puts what was measured after cutting into the stern and assesses it again. */
-export function asBuilt(motor: Motor, recorded: Stern, measured: AsBuilt): AsBuiltReport {
+/** Puts what was measured after cutting into the stern and assesses it again; lengths in its words are written in `lengths`. */
+export function asBuilt(
+  motor: Motor,
+  recorded: Stern,
+  measured: AsBuilt,
+  lengths: LengthSystem = "mm",
+): AsBuiltReport {
   const seated = measured.seatMm ? withSeat(recorded, measured.seatMm.value) : recorded;
   const stern: Stern = { ...seated, ...measured };
   return {
     stern,
-    report: assess(motor, stern),
+    report: assess(motor, stern, {}, { lengths }),
     trim: [...seatTrim(motor, stern), ...cheekTrim(motor, stern)],
   };
 }

@@ -75,7 +75,7 @@ function Measured({
             <AsBuiltResult
               key={record.id}
               motor={record}
-              result={asBuilt(record, sawn, reading.value)}
+              result={asBuilt(record, sawn, reading.value, asked.lengths)}
               lengths={asked.lengths}
             />
           ))}
