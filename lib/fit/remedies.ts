@@ -30,6 +30,8 @@ interface Step {
   readonly changes: readonly Change[];
   readonly says: string;
   readonly effort: number;
+  /** A question it was to answer fouls all the same: alone it cannot serve. */
+  readonly falls: boolean;
   /** The whole pairing assessed with the changes in place; worked out when first asked for. */
   readonly after: () => Assessment;
 }
@@ -56,6 +58,7 @@ export function remediesOf(motor: Motor, stern: Stern, before: Assessment, optio
  * cost little, and a foul there settles it.
  */
 function serves(step: Step, before: Verdict, options: Options): boolean {
+  if (step.falls && before === "fouls") return false;
   const standing = looked(step.variant, { ...options, only: STANDING, thorough: false });
   if (standing.answers.some(({ outcome }) => outcome === "fouls")) return false;
   const now = verdictOfAnswer(step.after().governing);
@@ -109,17 +112,20 @@ function applied(means: Means, variant: Variant, before: Assessment, options: Op
     return undefined;
   let beyond = Math.max(0, ...concerns(means, before).map(expanded));
   let proposal: Proposal | undefined;
+  let falls = false;
   for (let attempt = 0; attempt < TRIES; attempt += 1) {
     const next = means.propose(variant, before.mounting, beyond, lengthWriter(options.lengths ?? "mm"));
-    if (!next) break;
+    // Handling is the same however much room is asked for: once is enough.
+    if (!next || JSON.stringify(next.changes) === JSON.stringify(proposal?.changes)) break;
     proposal = next;
     const answers = looked(next.variant, { ...options, only: means.answers, thorough: false }).answers;
+    falls = answers.some(({ outcome }) => outcome === "fouls");
     const short = Math.max(0, ...answers.map(shortfall));
     if (short === 0) break;
     beyond += short + 0.05;
   }
   const { variant: changed } = proposal ?? {};
-  return proposal && changed && { ...proposal, means, after: once(() => looked(changed, options)) };
+  return proposal && changed && { ...proposal, means, falls, after: once(() => looked(changed, options)) };
 }
 
 /** Work done at most once, when first asked for. */
