@@ -1,3 +1,4 @@
+import type { CSSProperties } from "react";
 import { type HowWell, howWellWords } from "#app/_parts/record/how-well.ts";
 
 const ORDER = ["measured", "declared", "estimated", "unknown"] as const;
@@ -7,12 +8,9 @@ export function Tally({ counts }: { counts: HowWell }) {
   return (
     <div>
       <span className="tally" aria-hidden="true">
-        {ORDER.flatMap((how) =>
-          Array.from({ length: counts[how] }, (_, stroke) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: strokes of a tally are all alike
-            <i key={`${how} ${stroke + 1}`} className={how} />
-          )),
-        )}
+        {ORDER.filter((how) => counts[how] > 0).map((how) => (
+          <i key={how} className={how} style={{ "--strokes": counts[how] } as CSSProperties} />
+        ))}
       </span>
       <span className="small">{howWellWords(counts)}</span>
     </div>
