@@ -39,18 +39,24 @@ const EDGES = [1, 2, 4].flatMap((bit) =>
 /** How far a corner may stand off the plane of its face and still pass for rounding, as a share of the solid's size. */
 const FLATNESS = 1e-6;
 
+/** What every box has in common: its faces look along the axes. */
+const BOX_NORMALS = Float64Array.of(-1, 0, 0, 1, 0, 0, 0, -1, 0, 0, 1, 0, 0, 0, -1, 0, 0, 1);
+const AXES = Float64Array.of(1, 0, 0, 0, 1, 0, 0, 0, 1);
+
 /** The box between two opposite corners, given in any order. Throws as `hexahedron` does. */
 export function box(from: Triple, to: Triple): Solid {
-  const low = from.map((value, k) => Math.min(value, to[k] as number));
-  const high = from.map((value, k) => Math.max(value, to[k] as number));
-  return hexahedron(
-    [0, 1, 2, 3, 4, 5, 6, 7].map((i): [number, number, number] => [
-      (i & 1 ? high[0] : low[0]) as number,
-      (i & 2 ? high[1] : low[1]) as number,
-      (i & 4 ? high[2] : low[2]) as number,
-    ]),
-  );
+  const corners = new Float64Array(24);
+  for (let k = 0; k < 3; k += 1) {
+    const [low, high] = [Math.min(from[k]!, to[k]!), Math.max(from[k]!, to[k]!)];
+    if (!Number.isFinite(low) || !Number.isFinite(high)) throw new RangeError(NOT_FINITE);
+    if (low === high) throw new RangeError(NO_EXTENT);
+    for (let i = 0; i < 8; i += 1) corners[3 * i + k] = i & (1 << k) ? high : low;
+  }
+  return { corners, normals: BOX_NORMALS, faceAxes: AXES, edgeAxes: AXES };
 }
+
+const NOT_FINITE = "Every coordinate of a solid must be a finite number of millimetres.";
+const NO_EXTENT = "A solid needs length, breadth and height: two of its corners fall together.";
 
 /**
  * The convex solid with these eight corners, in the order of `Solid`: 0 low low low, 1 high low low,
@@ -62,11 +68,11 @@ export function box(from: Triple, to: Triple): Solid {
 export function hexahedron(corners: readonly Triple[]): Solid {
   if (corners.length !== 8) throw new RangeError(`A solid has 8 corners, not ${corners.length}.`);
   if (!corners.flat().every(Number.isFinite)) {
-    throw new RangeError("Every coordinate of a solid must be a finite number of millimetres.");
+    throw new RangeError(NOT_FINITE);
   }
   const edges = EDGES.map(([from, to]) => unit(subtract(at(corners, to), at(corners, from))));
   if (edges.some((edge) => edge === undefined)) {
-    throw new RangeError("A solid needs length, breadth and height: two of its corners fall together.");
+    throw new RangeError(NO_EXTENT);
   }
   const normals = FACES.map((face) => outwardNormal(corners, face));
   return {

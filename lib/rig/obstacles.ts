@@ -4,7 +4,7 @@
  * transom.
  */
 import type { Obstacle } from "#lib/geometry/mechanism.ts";
-import { hexahedron } from "#lib/geometry/solid.ts";
+import { box, hexahedron } from "#lib/geometry/solid.ts";
 import { cos, sin, tan } from "#lib/quantity/angle.ts";
 import type { BracketPoint } from "#lib/rig/frame.ts";
 import type { Corner } from "#lib/rig/motor.ts";
@@ -18,7 +18,13 @@ export interface Outline {
 }
 
 /** The solid of an outline. */
-export const solidOf = ({ id, corners }: Outline): Obstacle => ({ id, solid: hexahedron(corners) });
+export const solidOf = ({ id, corners }: Outline): Obstacle => ({
+  id,
+  solid: isBox(id) ? box(corners[0]!, corners[7]!) : hexahedron(corners),
+});
+
+/** Cheeks and listed obstacles lie along the bracket frame's axes. */
+const isBox = (id: string): boolean => id.startsWith("cheek") || id.startsWith("obstacle:");
 
 const boxCorners = (from: Corner, to: Corner): BracketPoint[] =>
   [0, 1, 2, 3, 4, 5, 6, 7].map((i) => [

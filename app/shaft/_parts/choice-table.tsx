@@ -21,26 +21,35 @@ interface Told {
 export function ClassTable({ classes, cut, lengths }: Told & { readonly classes: readonly SeatChoice[] }) {
   const write = lengthWriter(lengths);
   return (
-    <table className={look.stacks} {...TABLE}>
-      <Heads
-        names={["Shaft class", "Seat between", "From the present top", "Plate now", "Freeboard at the seat"]}
-      />
-      <tbody {...GROUP}>
-        {classes.map((choice) => (
-          <tr key={choice.shaftClass} {...ROW}>
-            <th scope="row" {...HEADER}>
-              {choice.shaftClass}
-            </th>
-            <Cell name="Seat between">{rangeWords([choice.low, choice.high], lengths)}</Cell>
-            <Cell name="From the present top">{changeWords(choice, cut, lengths)}</Cell>
-            <Cell name="Plate now">{nowWords(choice, lengths)}</Cell>
-            <Cell name="Freeboard at the seat">
-              {choice.freeboard === undefined ? undefined : write(choice.freeboard)}
-            </Cell>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: scrolls sideways with large text, so the keyboard must reach it
+    <section className="across" tabIndex={0} aria-label="Seats by shaft class">
+      <table className={look.stacks} {...TABLE}>
+        <Heads
+          names={[
+            "Shaft class",
+            "Seat between",
+            "From the present top",
+            "Plate now",
+            "Freeboard at the seat",
+          ]}
+        />
+        <tbody {...GROUP}>
+          {classes.map((choice) => (
+            <tr key={choice.shaftClass} {...ROW}>
+              <th scope="row" {...HEADER}>
+                {choice.shaftClass}
+              </th>
+              <Cell name="Seat between">{rangeWords([choice.low, choice.high], lengths)}</Cell>
+              <Cell name="From the present top">{changeWords(choice, cut, lengths)}</Cell>
+              <Cell name="Plate now">{nowWords(choice, lengths)}</Cell>
+              <Cell name="Freeboard at the seat">
+                {choice.freeboard === undefined ? undefined : write(choice.freeboard)}
+              </Cell>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
   );
 }
 
@@ -59,73 +68,78 @@ export function MotorTable({
 }) {
   const write = lengthWriter(lengths);
   return (
-    <table className={look.stacks} {...TABLE}>
-      <Heads
-        names={[
-          "Motor",
-          "Saw between",
-          "From the present top",
-          "Pin hole",
-          "Plate now",
-          "Freeboard",
-          "With that cut",
-        ]}
-      />
-      <tbody {...GROUP}>
-        {motors.map(({ motor, choice, after }) => (
-          <tr key={motor.id} {...ROW}>
-            <th scope="row" {...HEADER}>
-              <span className={look.motor}>
-                <label className={`${look.tick} not-printed`}>
-                  <input
-                    type="checkbox"
-                    name="motors"
-                    value={motor.id}
-                    defaultChecked={chosen.has(motor.id)}
-                  />
-                  <span className="unseen">Cut for {motor.label}</span>
-                </label>
-                {numbers.get(motor.id) && <strong>{numbers.get(motor.id)}</strong>}
-                <Link href={`/fit/${stern}/${motor.id}?units=${lengths}`} prefetch={false}>
-                  {motor.label}
-                </Link>
-              </span>
-            </th>
-            <Cell name="Saw between">
-              {rangeWords(choice.sawBetween, lengths) ?? (
-                <span className="soft">
-                  measure the leg better: its doubt uses up the window (
-                  {rangeWords([choice.low, choice.high], lengths)})
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: scrolls sideways with large text, so the keyboard must reach it
+    <section className="across" tabIndex={0} aria-label="Seats by motor">
+      <table className={look.stacks} {...TABLE}>
+        <Heads
+          names={[
+            "Motor",
+            "Saw between",
+            "From the present top",
+            "Pin hole",
+            "Plate now",
+            "Freeboard",
+            "With that cut",
+          ]}
+        />
+        <tbody {...GROUP}>
+          {motors.map(({ motor, choice, after }) => (
+            <tr key={motor.id} {...ROW}>
+              <th scope="row" {...HEADER}>
+                <span className={look.motor}>
+                  <label className={`${look.tick} not-printed`}>
+                    <input
+                      type="checkbox"
+                      name="motors"
+                      value={motor.id}
+                      defaultChecked={chosen.has(motor.id)}
+                    />
+                    <span className="unseen">Cut for {motor.label}</span>
+                  </label>
+                  {numbers.get(motor.id) && <strong>{numbers.get(motor.id)}</strong>}
+                  <Link href={`/fit/${stern}/${motor.id}?units=${lengths}`} prefetch={false}>
+                    {motor.label}
+                  </Link>
                 </span>
-              )}
-            </Cell>
-            <Cell name="From the present top">
-              {changeWords(choice, cut, lengths)}
-              {choice.notchWidth !== undefined &&
-                !cut &&
-                (choice.deeperBy ?? 0) > 0 &&
-                `, ${write(choice.notchWidth)} wide`}
-            </Cell>
-            <Cell name="Pin hole">
-              {choice.hole === undefined ? undefined : `${choice.hole}, ${attitude(choice.attitudeDeg ?? 0)}`}
-            </Cell>
-            <Cell name="Plate now">{nowWords(choice, lengths)}</Cell>
-            <Cell name="Freeboard">
-              {choice.freeboard === undefined ? undefined : write(choice.freeboard)}
-              {choice.freeboardLoaded !== undefined && (
-                <span className="small soft"> {write(choice.freeboardLoaded)} with motor and load</span>
-              )}
-            </Cell>
-            <Cell name="With that cut">
-              <OutcomeWord outcome={after.verdict} />
-              {after.verdict !== "fits" && (
-                <span className="small soft"> {after.governs.replaceAll("-", " ")}</span>
-              )}
-            </Cell>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+              </th>
+              <Cell name="Saw between">
+                {rangeWords(choice.sawBetween, lengths) ?? (
+                  <span className="soft">
+                    measure the leg better: its doubt uses up the window (
+                    {rangeWords([choice.low, choice.high], lengths)})
+                  </span>
+                )}
+              </Cell>
+              <Cell name="From the present top">
+                {changeWords(choice, cut, lengths)}
+                {choice.notchWidth !== undefined &&
+                  !cut &&
+                  (choice.deeperBy ?? 0) > 0 &&
+                  `, ${write(choice.notchWidth)} wide`}
+              </Cell>
+              <Cell name="Pin hole">
+                {choice.hole === undefined
+                  ? undefined
+                  : `${choice.hole}, ${attitude(choice.attitudeDeg ?? 0)}`}
+              </Cell>
+              <Cell name="Plate now">{nowWords(choice, lengths)}</Cell>
+              <Cell name="Freeboard">
+                {choice.freeboard === undefined ? undefined : write(choice.freeboard)}
+                {choice.freeboardLoaded !== undefined && (
+                  <span className="small soft"> {write(choice.freeboardLoaded)} with motor and load</span>
+                )}
+              </Cell>
+              <Cell name="With that cut">
+                <OutcomeWord outcome={after.verdict} />
+                {after.verdict !== "fits" && (
+                  <span className="small soft"> {after.governs.replaceAll("-", " ")}</span>
+                )}
+              </Cell>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
   );
 }
 
