@@ -51,13 +51,17 @@ async function browser(): Promise<Record<string, string>> {
   }
   console.log("Browser: none on this machine; unpacking the Chromium that comes with the packages.");
   if (existsSync("/etc/fonts")) process.env.FONTCONFIG_PATH ??= "/etc/fonts";
+  // It brings the libraries a bare machine lacks, where it is told to.
+  if (!existsSync("/usr/lib/x86_64-linux-gnu/libnss3.so")) {
+    process.env.AWS_EXECUTION_ENV ??= "AWS_Lambda_nodejs20.x";
+  }
   const { default: packed } = await import("@sparticuz/chromium");
   const path = await packed.executablePath();
   console.log(`Browser: ${path}`);
-  return {
-    CHROMIUM_PATH: path,
-    ...(process.env.FONTCONFIG_PATH && { FONTCONFIG_PATH: process.env.FONTCONFIG_PATH }),
-  };
+  const passedOn = ["FONTCONFIG_PATH", "LD_LIBRARY_PATH"].flatMap((name) =>
+    process.env[name] ? [[name, process.env[name]]] : [],
+  );
+  return { CHROMIUM_PATH: path, ...Object.fromEntries(passedOn) };
 }
 
 rmSync(OUT, { recursive: true, force: true });
