@@ -7,10 +7,12 @@
  * what steers, from the tilt axis for what only tilts. What lies below the plate has two measured heights
  * and a propeller; the rest of its shape is typical, and the drawings say so.
  */
+
 import type { Flat } from "#lib/draw/drawing.ts";
 import { octagon, rounded, swollen } from "#lib/draw/rounding.ts";
 import { GEARCASE, underwater } from "#lib/draw/underwater.ts";
 import type { Corner, MotorKey, MotorValues } from "#lib/rig/motor.ts";
+import { COWL, knows, LEG, TILLER } from "#lib/rig/parts.ts";
 
 /** One convex body of a motor: what it is, how it moves, and the points it is stretched around. */
 export interface Body {
@@ -21,21 +23,6 @@ export interface Body {
 
 /** A motor of which these numbers are known. */
 export type Known<K extends MotorKey> = Required<Pick<MotorValues, K>>;
-
-const knows = <K extends MotorKey>(motor: MotorValues, keys: readonly K[]): motor is MotorValues & Known<K> =>
-  keys.every((key) => motor[key] !== undefined);
-
-const COWL = ["cowlFrontMm", "cowlAftMm", "cowlWidthMm", "cowlBottomMm", "cowlTopMm"] as const;
-
-const LEG = [
-  "midsectionFrontMm",
-  "midsectionAftMm",
-  "midsectionWidthMm",
-  "shaftLengthMm",
-  "cowlBottomMm",
-] as const;
-
-const TILLER = ["tillerLengthMm", "tillerHeightMm", "tillerThicknessMm", "tillerOffsetMm"] as const;
 
 /** The cowl's side as parts of its length (0 aft, 1 forward) and height (0 bottom, 1 top). It touches all four sides of the envelope. */
 const COWL_SIDE: readonly Flat[] = [

@@ -20,15 +20,16 @@ export const MOTION_KEYS = [
   "steerStarboardDeg",
 ] as const satisfies readonly MotorKey[];
 
-const COWL = ["cowlFrontMm", "cowlAftMm", "cowlWidthMm", "cowlBottomMm", "cowlTopMm"] as const;
-const LEG = [
+/** What each part of a motor needs to be known, its motion left out. */
+export const COWL = ["cowlFrontMm", "cowlAftMm", "cowlWidthMm", "cowlBottomMm", "cowlTopMm"] as const;
+export const LEG = [
   "midsectionFrontMm",
   "midsectionAftMm",
   "midsectionWidthMm",
   "shaftLengthMm",
   "cowlBottomMm",
 ] as const;
-const TILLER = ["tillerLengthMm", "tillerHeightMm", "tillerThicknessMm", "tillerOffsetMm"] as const;
+export const TILLER = ["tillerLengthMm", "tillerHeightMm", "tillerThicknessMm", "tillerOffsetMm"] as const;
 
 type Known<K extends keyof MotorValues> = MotorValues & Required<Pick<MotorValues, K>>;
 

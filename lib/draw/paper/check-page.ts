@@ -4,7 +4,7 @@ import { folded } from "#lib/draw/lettering.ts";
 import { bar, MARGIN, PAPERS, type PaperSize, type Stamp, square } from "#lib/draw/paper/paper.ts";
 import { CHECK_SQUARE } from "#lib/draw/paper/tiles.ts";
 
-const TODO: readonly string[] = [
+const STEPS: readonly string[] = [
   'Print this page alone first, at 100 %: no "fit to page", no "shrink", no borderless.',
   "Lay a steel rule on the square and on both bars, level and plumb. The square must measure 50 mm both ways, the bars 100 mm and 4 in.",
   "Write down what the rule shows on the 100 mm bar. Half a millimetre either way is good. More is not: do not use the templates; give the figure where the file came from and take the corrected one, then check that one as well.",
@@ -21,7 +21,7 @@ export function checkPage(paper: PaperSize, stamp: Stamp, factor = 1): Drawing {
   const left = (MARGIN + 8) * scale;
   const top = high - (MARGIN + 8) * scale;
   const breadth = wide / scale - 2 * MARGIN - 16;
-  const lines = TODO.flatMap((text, i) => folded(`${i + 1}. ${text}`, 2.8, breadth).concat(""));
+  const lines = STEPS.flatMap((text, i) => folded(`${i + 1}. ${text}`, 2.8, breadth).concat(""));
   const squareAt = top - 22 * scale - CHECK_SQUARE;
   const barsAt = squareAt - 12;
   const textAt = barsAt - 62;
